@@ -1,0 +1,65 @@
+// Clock.h — the two times a session needs, and who tells them.
+//
+// Within one boot, elapsed time is boot time, so a changed wall clock changes nothing. Across boots only the
+// wall clock is left. Code in core/ never asks the machine for the time: it is handed a Clock or a Stamp.
+#pragma once
+
+#include <chrono>
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+
+namespace brinebell {
+
+using Seconds = std::chrono::seconds;
+using Millis = std::chrono::milliseconds;
+
+/// Which run of the machine a boot time belongs to (128 bits, as the kernel gives them).
+struct BootId {
+    std::uint64_t high = 0;
+    std::uint64_t low = 0;
+    bool operator==(const BootId&) const = default;
+};
+
+std::string toText(BootId id);                             ///< 32 lower-case hex digits
+std::optional<BootId> bootIdFromText(std::string_view s);  ///< reads them back; dashes are passed over
+
+/// One moment, as both clocks tell it.
+struct Stamp {
+    Millis utc{};   ///< since 1970-01-01T00:00:00Z
+    Millis boot{};  ///< since the machine started, sleep included
+    BootId bootId;
+    bool operator==(const Stamp&) const = default;
+};
+
+/// Time from `earlier` to `later`: by boot time within one boot, by UTC across boots. Never negative: a wall
+/// clock set back across a restart gives zero, so that no countdown can run early.
+Millis elapsedBetween(const Stamp& earlier, const Stamp& later);
+
+class Clock {
+public:
+    virtual ~Clock() = default;
+    virtual Stamp now() const = 0;
+};
+
+/// A clock moved by hand: rehearsals and tests.
+class ManualClock final : public Clock {
+public:
+    explicit ManualClock(Stamp start) : m_now(start) {}
+    Stamp now() const override { return m_now; }
+    void advance(Millis by) {
+        m_now.utc += by;
+        m_now.boot += by;
+    }
+    void setWallClock(Millis utc) { m_now.utc = utc; }
+    void reboot(BootId id, Millis boot) {
+        m_now.bootId = id;
+        m_now.boot = boot;
+    }
+
+private:
+    Stamp m_now;
+};
+
+}  // namespace brinebell
