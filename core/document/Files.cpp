@@ -1,0 +1,152 @@
+// Files.cpp — reading and writing whole files, with the system calls that promise what the header promises.
+#include <fcntl.h>
+#include <fmt/format.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include <cerrno>
+#include <cstdio>
+#include <filesystem>
+#include <system_error>
+
+#include "document/Document.h"
+
+namespace brinebell {
+namespace {
+
+/// Owns one file descriptor.
+class Descriptor {
+public:
+    explicit Descriptor(int number) : m_number(number) {}
+    Descriptor(const Descriptor&) = delete;
+    Descriptor& operator=(const Descriptor&) = delete;
+    ~Descriptor() { close(); }
+
+    bool isOpen() const { return m_number >= 0; }
+    int number() const { return m_number; }
+    bool close() {
+        const int number = m_number;
+        m_number = -1;
+        return number < 0 || ::close(number) == 0;
+    }
+
+private:
+    int m_number;
+};
+
+tl::unexpected<Error> ioFault(const std::string& path, std::string_view what, int number) {
+    return fail(ErrorCode::Io, fmt::format("{}: {}", what, std::generic_category().message(number)), {path, 0, 0});
+}
+
+Result<void> writeAll(const Descriptor& file, const std::string& path, std::string_view text) {
+    while (!text.empty()) {
+        const ssize_t written = ::write(file.number(), text.data(), text.size());
+        if (written < 0 && errno == EINTR) {
+            continue;
+        }
+        if (written < 0) {
+            return ioFault(path, "cannot write", errno);
+        }
+        text.remove_prefix(static_cast<std::size_t>(written));
+    }
+    return {};
+}
+
+Result<void> syncFolder(const std::string& folder) {
+    const Descriptor handle(::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));
+    // Some file systems cannot flush a folder and say so with EINVAL; there is nothing more to do then.
+    if (!handle.isOpen() || (::fsync(handle.number()) != 0 && errno != EINVAL)) {
+        return ioFault(folder, "cannot flush the folder", errno);
+    }
+    return {};
+}
+
+/// Opens a file that was not there before, beside `path`, and names it in `newPath`.
+int createBeside(const std::string& path, std::string& newPath) {
+    constexpr int kTries = 100;
+    for (int i = 0; i < kTries; ++i) {
+        newPath = fmt::format("{}.new-{}-{}", path, ::getpid(), i);
+        const int number = ::open(newPath.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0666);
+        if (number >= 0 || errno != EEXIST) {
+            return number;
+        }
+    }
+    return -1;
+}
+
+/// Fills the new file and puts it in the place of `path`.
+Result<void> fillAndRename(Descriptor& file, const std::string& newPath, const std::string& path,
+                           std::string_view text) {
+    struct stat old {};
+    if (::stat(path.c_str(), &old) == 0 && ::fchmod(file.number(), old.st_mode & 07777) != 0) {
+        return ioFault(path, "cannot keep the file's rights", errno);
+    }
+    if (auto written = writeAll(file, path, text); !written) {
+        return written;
+    }
+    if (::fsync(file.number()) != 0 || !file.close()) {
+        return ioFault(path, "cannot flush to the disk", errno);
+    }
+    if (std::rename(newPath.c_str(), path.c_str()) != 0) {
+        return ioFault(path, "cannot replace the file", errno);
+    }
+    return {};
+}
+
+}  // namespace
+
+Result<std::string> readFile(const std::string& path, std::size_t maxBytes) {
+    // Without O_NONBLOCK a named pipe would hold the program here until somebody writes to it.
+    const Descriptor file(::open(path.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK));
+    struct stat about {};
+    if (!file.isOpen() || ::fstat(file.number(), &about) != 0) {
+        return ioFault(path, "cannot open", errno);
+    }
+    if (!S_ISREG(about.st_mode)) {
+        return fail(ErrorCode::Io, S_ISDIR(about.st_mode) ? "this is a folder, not a file" : "this is not a plain file",
+                    {path, 0, 0});
+    }
+    std::string bytes;
+    char block[16 * 1024];
+    for (;;) {
+        const ssize_t got = ::read(file.number(), block, sizeof block);
+        if (got < 0 && errno == EINTR) {
+            continue;
+        }
+        if (got < 0) {
+            return ioFault(path, "cannot read", errno);
+        }
+        if (got == 0) {
+            return bytes;
+        }
+        bytes.append(block, static_cast<std::size_t>(got));
+        if (bytes.size() > maxBytes) {
+            return fail(ErrorCode::OutOfRange, fmt::format("the file is larger than {} bytes", maxBytes), {path, 0, 0});
+        }
+    }
+}
+
+Result<void> writeFileWhole(const std::string& path, std::string_view text) {
+    // A link is followed, so that the file it points at is replaced and not the link.
+    std::error_code missing;
+    const std::filesystem::path real = std::filesystem::canonical(path, missing);
+    const std::string target = missing ? path : real.string();
+    struct stat old {};
+    if (::stat(target.c_str(), &old) == 0 && !S_ISREG(old.st_mode)) {
+        return fail(ErrorCode::Io, S_ISDIR(old.st_mode) ? "this is a folder, not a file" : "this is not a plain file",
+                    {path, 0, 0});
+    }
+    std::string newPath;
+    Descriptor file(createBeside(target, newPath));
+    if (!file.isOpen()) {
+        return ioFault(path, "cannot create a file beside it", errno);
+    }
+    if (auto done = fillAndRename(file, newPath, target, text); !done) {
+        ::unlink(newPath.c_str());
+        return done;
+    }
+    const std::string folder = std::filesystem::path(target).parent_path().string();
+    return syncFolder(folder.empty() ? "." : folder);
+}
+
+}  // namespace brinebell
