@@ -1,0 +1,50 @@
+#include "kitchen/Venue.h"
+
+#include <algorithm>
+
+#include "document/Fields.h"
+
+namespace brinebell {
+namespace {
+
+constexpr Words<StationKind, 6> kStationWords{{{"burner", StationKind::Burner},
+                                               {"oven", StationKind::Oven},
+                                               {"sink", StationKind::Sink},
+                                               {"board", StationKind::Board},
+                                               {"counter", StationKind::Counter},
+                                               {"canner", StationKind::Canner}}};
+constexpr Words<HeatKind, 4> kHeatWords{{{"none", HeatKind::None},
+                                         {"gas", HeatKind::Gas},
+                                         {"electric", HeatKind::Electric},
+                                         {"induction", HeatKind::Induction}}};
+
+}  // namespace
+
+std::string_view toText(StationKind kind) {
+    return wordFor(kStationWords, kind);
+}
+Result<StationKind> stationKindFromText(std::string_view text) {
+    return wordReader(kStationWords)(text);
+}
+std::string_view toText(HeatKind kind) {
+    return wordFor(kHeatWords, kind);
+}
+Result<HeatKind> heatKindFromText(std::string_view text) {
+    return wordReader(kHeatWords)(text);
+}
+
+int capacityFor(const Canner& canner, JarSize jar) {
+    const auto found = std::find_if(canner.capacity.begin(), canner.capacity.end(),
+                                    [jar](const JarCapacity& capacity) { return capacity.jar == jar; });
+    return found == canner.capacity.end() ? 0 : found->jars;
+}
+
+std::optional<std::string> whyNotForClasses(const Canner& canner) {
+    if (canner.method == Method::BoilingWater) {
+        return std::nullopt;
+    }
+    return canner.name + " is a " + std::string(toText(canner.method)) +
+           " canner; a class can be run only with boiling-water canners";
+}
+
+}  // namespace brinebell

@@ -1,0 +1,72 @@
+// Venue.h — a kitchen: how high it lies, what stands in it, and how far the screen is from the counter.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "quantity/Quantities.h"
+#include "safety/Jar.h"
+
+namespace brinebell {
+
+enum class StationKind { Burner, Oven, Sink, Board, Counter, Canner };
+enum class HeatKind { None, Gas, Electric, Induction };
+
+struct Station {
+    std::string id;
+    std::string name;
+    StationKind kind = StationKind::Counter;
+    HeatKind heat = HeatKind::None;
+    std::optional<Power> power;
+    bool operator==(const Station&) const = default;
+};
+
+struct JarCapacity {
+    JarSize jar = JarSize::Pint;
+    int jars = 0;  ///< of this size in one load
+    bool operator==(const JarCapacity&) const = default;
+};
+
+struct Canner {
+    std::string id;
+    std::string name;
+    Method method = Method::BoilingWater;
+    std::string burner;  ///< id of the burner it stands on
+    std::vector<JarCapacity> capacity;
+    ThreePoint heatToPreheat;  ///< water for the first load, cold to the preheat temperature (our estimate)
+    ThreePoint heatToBoil;     ///< loaded and preheated, to a full rolling boil; published 20–30 min from cold
+    bool operator==(const Canner&) const = default;
+};
+
+struct Altitude {
+    Length height;
+    std::string howKnown;  ///< "survey map", "county extension office"
+    bool operator==(const Altitude&) const = default;
+};
+
+struct Venue {
+    std::string id;
+    std::string name;
+    std::optional<Altitude> altitude;  ///< a venue without one may be kept, but no class runs in it
+    Length readingDistance;            ///< from the counter to the screen
+    std::vector<Station> stations;
+    std::vector<Canner> canners;
+    std::vector<std::string> confirmedBy;  ///< people who held from-memory table entries against the printed page
+    std::string file;
+};
+
+std::string_view toText(StationKind kind);  ///< "burner", "oven", "sink", "board", "counter", "canner"
+Result<StationKind> stationKindFromText(std::string_view text);
+std::string_view toText(HeatKind kind);  ///< "none", "gas", "electric", "induction"
+Result<HeatKind> heatKindFromText(std::string_view text);
+
+/// Jars of this size in one load; 0 when the canner does not list the size.
+int capacityFor(const Canner& canner, JarSize jar);
+
+/// Why no class can be run with this canner yet; nothing where one can. Only boiling-water canners have steps of
+/// their own: venting, pressure and cooling down are not planned or timed, and nothing else may stand in for them.
+std::optional<std::string> whyNotForClasses(const Canner& canner);
+
+}  // namespace brinebell

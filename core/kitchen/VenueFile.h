@@ -1,0 +1,20 @@
+// VenueFile.h — reads a venue from its TOML file. The format is described field by field in DEVELOPERS.md.
+//
+// A missing altitude is not a fault here (a teacher may not know it yet): the class reader refuses such a venue. An
+// altitude needs its unit ("4,200 ft", "1280 m") and how it is known, and lies between -1,000 m and 9,000 m. A canner
+// on a burner that is not there, a capacity over 40 jars, two stations or canners with one id, more than 40 stations
+// and more than 8 canners are faults.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "base/Result.h"
+#include "kitchen/Venue.h"
+
+namespace brinebell {
+
+FileResult<Venue> readVenue(std::string_view toml, const std::string& name);
+FileResult<Venue> readVenueFile(const std::string& path);
+
+}  // namespace brinebell

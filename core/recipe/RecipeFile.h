@@ -1,0 +1,23 @@
+// RecipeFile.h — reads a recipe from its TOML file. The format is described field by field in DEVELOPERS.md.
+//
+// Every fault is reported with file, line and column: what Document.h refuses; names that point nowhere (a step after
+// a step that is not there); steps in a circle, naming the circle; a hold limit between steps that do not follow each
+// other; a pulse without its rule; a step with hands at its ends longer than itself; a step that ends by sight with
+// nothing to look for; a title of more than eight words; a vessel on two kinds of station; a stage that replaces a
+// step of another stage, or one that is not done once for the batch, or one that follows a step of no stage; a product
+// without a published entry for its pack and jars; a yield that is not counted in the recipe's jars; two things with
+// one id. Limits: 80 ingredients, 60 steps, 60 talk points, 20 stages, 48 hours a step.
+#pragma once
+
+#include <string>
+#include <string_view>
+
+#include "base/Result.h"
+#include "recipe/Recipe.h"
+
+namespace brinebell {
+
+FileResult<Recipe> readRecipe(std::string_view toml, const std::string& name);
+FileResult<Recipe> readRecipeFile(const std::string& path);
+
+}  // namespace brinebell

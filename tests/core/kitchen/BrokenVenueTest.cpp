@@ -1,0 +1,31 @@
+#include <gtest/gtest.h>
+
+#include "kitchen/VenueFile.h"
+#include "support/BrokenFiles.h"
+
+namespace brinebell {
+namespace {
+
+constexpr BrokenFile kBroken[] = {
+    {"unknown-burner", 27, 10, "burner: no station is called \"stove\""},
+    {"canner-in-the-sink", 27, 10, "burner: \"sink\" is a sink"},
+    {"altitude-without-unit", 7, 12, "altitude: "},
+    {"altitude-from-nowhere", 4, 1, "altitude_from: missing"},
+    {"altitude-above-every-kitchen", 7, 12, "altitude: must be -1000 m to 9000 m"},
+    {"capacity-over-forty", 30, 36, "jars: must be 1 to 40, found 41"},
+    {"two-stations-of-one-name", 19, 6, "id: \"burner\" is there already"},
+    {"canner-as-station", 21, 8, "kind: a canner is written as [[canner]]"},
+    {"capacity-for-no-jar", 30, 12, "capacity: at least one jar size is needed"},
+    {"power-in-horses", 16, 9, "power: "},
+};
+
+class BrokenVenue : public ::testing::TestWithParam<BrokenFile> {};
+
+TEST_P(BrokenVenue, IsRefusedAtItsPlace) {
+    expectItsFault(GetParam(), readVenueFile(brokenPath(GetParam())));
+}
+
+INSTANTIATE_TEST_SUITE_P(Files, BrokenVenue, ::testing::ValuesIn(kBroken), testName);
+
+}  // namespace
+}  // namespace brinebell
