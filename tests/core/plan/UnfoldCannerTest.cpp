@@ -1,0 +1,153 @@
+// What happens at the canners, where the demonstration class is changed to meet the rarer rules.
+#include <gmock/gmock.h>
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+#include "plan/ClassFile.h"
+#include "plan/Dispatcher.h"
+#include "plan/Unfold.h"
+
+namespace brinebell {
+
+namespace {
+
+using testing::Contains;
+using testing::HasSubstr;
+
+ClassPlan demoPlan() {
+    auto plan = readClassFile(std::string(BRINEBELL_RECIPES) + "/classes/tamarack-salsa-and-beans.toml");
+    if (!plan) {
+        throw std::runtime_error(describe(plan.error().front()));
+    }
+    return std::move(*plan);
+}
+
+// Dilled beans take 5 min up to 1,000 ft, under 10, so their jars must be sterile (AIB 539, Guide 6, page 6-14).
+Network atSeaLevel(StepEach fillingEach = StepEach::Jar) {
+    ClassPlan plan = demoPlan();
+    plan.venue.altitude->height = Length::fromFeet(500);
+    for (RecipeStep& step : plan.dishes.front().recipe.steps) {
+        if (step.each == StepEach::Jar) {
+            step.each = fillingEach;
+        }
+    }
+    auto network = unfold(plan);
+    if (!network) {
+        throw std::runtime_error(describe(network.error()));
+    }
+    return std::move(*network);
+}
+
+int indexOf(const Network& network, const char* key) {
+    return findActivity(network, key).value();
+}
+
+}  // namespace
+
+TEST(UnfoldCanner, SterilisesJarsWhereTheProcessIsUnderTenMinutes) {
+    const Network network = atSeaLevel();
+    const Activity& boil = network.activities[static_cast<std::size_t>(indexOf(network, "canner/load-1/sterilise"))];
+    EXPECT_EQ(boil.kind, ActivityKind::Sterilise);
+    // 10 min below 1,000 ft: MSU Extension 01600946.
+    EXPECT_THAT(boil.detail, HasSubstr("10 min from the full boil"));
+    EXPECT_FALSE(findActivity(network, "canner/load-2/sterilise"));
+}
+
+// Filling steps done once a load were once planned before their jars were sterile.
+TEST(UnfoldCanner, NothingIsFilledOrLoweredBeforeItsJarsAreSterile) {
+    for (const StepEach each : {StepEach::Jar, StepEach::Load}) {
+        const Network network = atSeaLevel(each);
+        const RunSheet sheet = dispatch(network, defaultOrder(network));
+        const Seconds sterile =
+            sheet.activities[static_cast<std::size_t>(indexOf(network, "canner/load-1/sterilise"))].end;
+        int checked = 0;
+        for (std::size_t i = 0; i < network.activities.size(); ++i) {
+            const Activity& a = network.activities[i];
+            if (a.load == 0 && a.kind != ActivityKind::Sterilise) {
+                EXPECT_GE(sheet.activities[i].start, sterile) << a.key;
+                ++checked;
+            }
+        }
+        EXPECT_GE(checked, 8);
+    }
+}
+
+// A raw pack goes into water at 140 °F (NCHFP, using boiling-water canners), and this water has just boiled.
+TEST(UnfoldCanner, RawPackAfterSterilisingWaitsForTheWaterToCool) {
+    const Network network = atSeaLevel();
+    EXPECT_THAT(network.activities[static_cast<std::size_t>(network.loads[0].lower)].lookFor, HasSubstr("140 °F"));
+    EXPECT_THAT(network.notes, Contains(HasSubstr("raw pack")));
+}
+
+TEST(UnfoldCanner, WaterStandsTwoInchesOverTheLidsWhereTheProcessIsOverThirtyMinutes) {
+    // Pickled beets take 40 min at 4,200 ft (AIB 539, Guide 6, page 6-15); the salsa 20.
+    ClassPlan plan = demoPlan();
+    plan.dishes.back().recipe.product = "pickled-beets";
+    const auto network = unfold(plan);
+    ASSERT_TRUE(network) << describe(network.error());
+    const auto lowerOf = [&](std::size_t load) {
+        return network->activities[static_cast<std::size_t>(network->loads[load].lower)].detail;
+    };
+    EXPECT_THAT(lowerOf(0), HasSubstr("1 in over the lids"));
+    EXPECT_THAT(lowerOf(1), HasSubstr("2 in over the lids"));
+}
+
+// A pressure or steam canner was once given the steps of a boiling-water canner.
+TEST(UnfoldCanner, OtherCannersAreRefused) {
+    for (const Method method : {Method::AtmosphericSteam, Method::PressureDial, Method::PressureWeighted}) {
+        ClassPlan plan = demoPlan();
+        plan.venue.canners.front().method = method;
+        const auto network = unfold(plan);
+        ASSERT_FALSE(network);
+        EXPECT_THAT(network.error().message, HasSubstr("only with boiling-water canners"));
+    }
+}
+
+// A recipe called like the canner once took its steps onto the canner's burner.
+TEST(UnfoldCanner, RecipeNamedLikeTheCannerDoesNotHoldItsBurner) {
+    ClassPlan plan = demoPlan();
+    plan.dishes.back().recipe.id = "canner";
+    const auto network = unfold(plan);
+    ASSERT_TRUE(network) << describe(network.error());
+    int checked = 0;
+    for (const Activity& a : network->activities) {
+        if (a.kind == ActivityKind::Step && a.key.rfind("canner/", 0) == 0) {
+            ++checked;
+            EXPECT_TRUE(std::none_of(a.stationHolds.begin(), a.stationHolds.end(), [&](int h) {
+                return network->stationHolds[static_cast<std::size_t>(h)].vessel == plan.venue.canners.front().name;
+            })) << a.key;
+        }
+    }
+    EXPECT_GE(checked, 5);
+}
+
+// A small file that asked for hundreds of loads kept the program busy for minutes.
+TEST(UnfoldCanner, MoreLoadsThanAClassHoldsAreRefusedBeforeTheyAreBuilt) {
+    ClassPlan plan = demoPlan();
+    for (PlannedDish& dish : plan.dishes) {
+        dish.jars = 200;
+    }
+    plan.venue.canners.front().capacity = {{JarSize::Pint, 1}};
+    const auto network = unfold(plan);
+    ASSERT_FALSE(network);
+    EXPECT_EQ(network.error().code, ErrorCode::OutOfRange);
+}
+
+TEST(UnfoldCanner, PointThatOneRecipeMustSayIsNotLostWhenAnotherMaySayIt) {
+    ClassPlan plan = demoPlan();
+    TalkPoint point;
+    point.id = "shared";
+    point.text = "Said by both.";
+    plan.dishes.front().recipe.talk.push_back(point);
+    point.mustSay = true;
+    plan.dishes.back().recipe.talk.push_back(point);
+    const auto network = unfold(plan);
+    ASSERT_TRUE(network) << describe(network.error());
+    const auto found = std::find_if(network->talk.begin(), network->talk.end(),
+                                    [](const NetworkTalk& t) { return t.text == "Said by both."; });
+    ASSERT_NE(found, network->talk.end());
+    EXPECT_TRUE(found->mustSay);
+}
+
+}  // namespace brinebell
