@@ -1,0 +1,466 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "session/Session.h"
+
+namespace brinebell {
+
+namespace {
+
+// The effects of one event. One function for each transition, holding all of them; a press is one event, so
+// that an undo takes back a whole press.
+class Application {
+public:
+    Application(const Network& network, State& state, const Event& event)
+        : m_network(network), m_state(state), m_event(event) {}
+
+    bool run();  // false when the event does not fit the state
+
+private:
+    bool fits() const;
+    void giveNoCredit(Millis span);
+    void startSession();
+    bool mayBeLifted(int load) const;
+    bool startActivity();
+    bool finishActivity();
+    bool skipActivity();
+    bool lookAtIt();
+    bool seeBoil();
+    bool loseBoil();
+    bool findGap();
+    bool vouch();
+    bool turnHeatOff();
+    bool setAside();
+    bool checkSeals();
+    bool say();
+    bool undo();
+    void endClass(UndoRecord& record);
+
+    UndoRecord& record();
+    void keep(UndoRecord& record, int activity) const;
+    void keepLoad(UndoRecord& record, int load) const;
+    void barUndo();
+    void takeStations(int activity);
+    bool isRunning(int i) const;
+    ActivityState& activity(int i) { return m_state.activities[static_cast<std::size_t>(i)]; }
+    const Activity& planned(int i) const { return m_network.activities[static_cast<std::size_t>(i)]; }
+    LoadState& load() { return m_state.loads[static_cast<std::size_t>(m_event.load)]; }
+    const Load& plannedLoad() const { return m_network.loads[static_cast<std::size_t>(m_event.load)]; }
+    bool loadIs(LoadPhase phase) const {
+        return m_event.load >= 0 && static_cast<std::size_t>(m_event.load) < m_state.loads.size() &&
+               m_state.loads[static_cast<std::size_t>(m_event.load)].phase == phase;
+    }
+    bool activityIsThere() const {
+        return m_event.activity >= 0 && static_cast<std::size_t>(m_event.activity) < m_state.activities.size();
+    }
+
+    const Network& m_network;
+    State& m_state;
+    const Event& m_event;
+    Millis m_elapsed{};
+    bool m_restarted = false;  ///< the machine was restarted since the event before
+};
+
+bool Application::fits() const {
+    if (m_event.sequence != m_state.lastSequence + 1) {
+        return false;
+    }
+    if (m_event.kind == EventKind::SessionStarted) {
+        return !m_state.started;
+    }
+    const bool afterwards = m_event.kind == EventKind::SealsChecked || m_event.kind == EventKind::NoteAdded;
+    return m_state.started && (!m_state.closed || afterwards);
+}
+
+bool Application::run() {
+    if (!fits()) {
+        return false;
+    }
+    m_elapsed = elapsedAt(m_state, m_event.at);
+    if (m_state.started && !(m_state.lastStamp.bootId == m_event.at.bootId)) {
+        m_restarted = true;
+        giveNoCredit(m_elapsed - m_state.lastElapsed);
+    }
+    m_state.lastStamp = m_event.at;
+    m_state.lastElapsed = m_elapsed;
+    m_state.lastSequence = m_event.sequence;
+    switch (m_event.kind) {
+        case EventKind::SessionStarted:
+            startSession();
+            return true;
+        case EventKind::ActivityStarted:
+            return startActivity();
+        case EventKind::ActivityFinished:
+            return finishActivity();
+        case EventKind::ActivitySkipped:
+            return skipActivity();
+        case EventKind::PulseDone:
+            return lookAtIt();
+        case EventKind::BoilSeen:
+            return seeBoil();
+        case EventKind::BoilLost:
+            return loseBoil();
+        case EventKind::GapFound:
+            return findGap();
+        case EventKind::BoilVouched:
+            return vouch();
+        case EventKind::HeatOff:
+            return turnHeatOff();
+        case EventKind::LoadSetAside:
+            return setAside();
+        case EventKind::SealsChecked:
+            return checkSeals();
+        case EventKind::PointSaid:
+            return say();
+        case EventKind::NoteAdded:
+            return true;
+        case EventKind::Undone:
+            return undo();
+        case EventKind::ClassEnded:
+            endClass(record());
+            return true;
+        case EventKind::SessionClosed:
+            m_state.closed = true;
+            m_state.undo.clear();
+            return true;
+    }
+    return false;
+}
+
+// ---- what a press changes, kept for taking it back
+// -----------------------------------------------------------------
+
+UndoRecord& Application::record() {
+    if (m_state.undo.size() == kUndoDepth) {
+        m_state.undo.erase(m_state.undo.begin());
+    }
+    m_state.undoBarred = false;
+    UndoRecord& record = m_state.undo.emplace_back();
+    record.sequence = m_event.sequence;
+    return record;
+}
+
+void Application::keep(UndoRecord& record, int i) const {
+    record.activities.emplace_back(i, m_state.activities[static_cast<std::size_t>(i)]);
+}
+
+void Application::keepLoad(UndoRecord& record, int l) const {
+    record.loads.emplace_back(l, m_state.loads[static_cast<std::size_t>(l)]);
+}
+
+void Application::barUndo() {
+    m_state.undo.clear();
+    m_state.undoBarred = true;
+}
+
+bool Application::isRunning(int i) const {
+    const ActivityState& a = m_state.activities[static_cast<std::size_t>(i)];
+    return a.started && !a.ended;
+}
+
+// ---- stations
+// ------------------------------------------------------------------------------------------------------
+
+void Application::takeStations(int i) {
+    for (const int h : planned(i).stationHolds) {
+        int& station = m_state.stationOf[static_cast<std::size_t>(h)];
+        if (station >= 0) {
+            continue;
+        }
+        for (const int candidate : m_network.stationHolds[static_cast<std::size_t>(h)].candidates) {
+            if (stationFree(m_network, m_state, candidate)) {
+                station = candidate;
+                break;
+            }
+        }
+    }
+}
+
+// ---- transitions
+// ---------------------------------------------------------------------------------------------------
+
+// Across a restart of the machine only the wall clock tells the time, and it may have been changed meanwhile: no
+// count of the canner moves on by such a span.
+void Application::giveNoCredit(Millis span) {
+    const auto holdBack = [span](LoadState& l) {
+        if (l.phase == LoadPhase::Timing) {
+            *l.timingStarted += span;
+        } else if (l.phase == LoadPhase::Resting) {
+            *l.heatOff += span;
+        }
+    };
+    std::for_each(m_state.loads.begin(), m_state.loads.end(), holdBack);
+    for (UndoRecord& taken : m_state.undo) {
+        for (auto& [l, before] : taken.loads) {
+            holdBack(before);
+        }
+    }
+}
+
+void Application::startSession() {
+    m_state.started = true;
+    m_state.rehearsal = m_event.value == 2;
+    m_state.startedAt = m_event.at;
+}
+
+// No log, however it came to be, lifts a load early.
+bool Application::mayBeLifted(int l) const {
+    const LoadState& load = m_state.loads[static_cast<std::size_t>(l)];
+    return load.phase == LoadPhase::Resting && restLeft(load, m_elapsed) <= Millis::zero();
+}
+
+bool Application::startActivity() {
+    if (!activityIsThere() || activity(m_event.activity).started) {
+        return false;
+    }
+    const int i = m_event.activity;
+    if (endsByCannerKeys(planned(i).kind) || (planned(i).kind == ActivityKind::Lift && !mayBeLifted(planned(i).load))) {
+        return false;
+    }
+    UndoRecord& undo = record();
+    keep(undo, i);
+    activity(i).started = m_elapsed;
+    takeStations(i);
+    if (planned(i).kind == ActivityKind::Lift) {
+        const int l = planned(i).load;
+        const int rest = m_network.loads[static_cast<std::size_t>(l)].rest;
+        keep(undo, rest);
+        keepLoad(undo, l);
+        activity(rest).ended = m_elapsed;
+        m_state.loads[static_cast<std::size_t>(l)].phase = LoadPhase::Lifting;
+    }
+    return true;
+}
+
+bool Application::finishActivity() {
+    if (!activityIsThere() || !isRunning(m_event.activity) || endsByCannerKeys(planned(m_event.activity).kind)) {
+        return false;
+    }
+    const int i = m_event.activity;
+    UndoRecord& undo = record();
+    keep(undo, i);
+    activity(i).ended = m_elapsed;
+    const ActivityKind kind = planned(i).kind;
+    if (kind == ActivityKind::Closing) {
+        endClass(undo);
+    }
+    if (kind == ActivityKind::Lower || kind == ActivityKind::Lift) {
+        const int l = planned(i).load;
+        LoadState& loaded = m_state.loads[static_cast<std::size_t>(l)];
+        keepLoad(undo, l);
+        if (kind == ActivityKind::Lower) {
+            const int heatUp = m_network.loads[static_cast<std::size_t>(l)].heatUp;
+            keep(undo, heatUp);
+            activity(heatUp).started = m_elapsed;
+            takeStations(heatUp);
+            loaded.phase = LoadPhase::Lowered;
+        } else {
+            loaded.phase = LoadPhase::Cooling;
+            loaded.lifted = m_elapsed;
+        }
+    }
+    return true;
+}
+
+bool Application::skipActivity() {
+    if (!activityIsThere() || activity(m_event.activity).ended) {
+        return false;
+    }
+    keep(record(), m_event.activity);
+    ActivityState& a = activity(m_event.activity);
+    a.ended = m_elapsed;
+    a.skipped = true;
+    return true;
+}
+
+bool Application::lookAtIt() {
+    if (!activityIsThere() || !isRunning(m_event.activity)) {
+        return false;
+    }
+    keep(record(), m_event.activity);
+    ActivityState& a = activity(m_event.activity);
+    a.lastPulse = m_elapsed;
+    ++a.pulses;
+    return true;
+}
+
+bool Application::seeBoil() {
+    // No log may shorten the count: the time is the one of the network that the session was started with.
+    if (!loadIs(LoadPhase::Lowered) || Millis(m_event.value) != plannedLoad().processTime) {
+        return false;
+    }
+    UndoRecord& undo = record();
+    keepLoad(undo, m_event.load);
+    keep(undo, plannedLoad().heatUp);
+    keep(undo, plannedLoad().process);
+    activity(plannedLoad().heatUp).ended = m_elapsed;
+    activity(plannedLoad().process).started = m_elapsed;
+    load().phase = LoadPhase::Timing;
+    load().required = Millis(m_event.value);
+    load().timingStarted = m_elapsed;
+    load().unwatched = Millis::zero();
+    return true;
+}
+
+// Nothing of the broken boil counts, and no undo leads back into it.
+bool Application::loseBoil() {
+    if (!loadIs(LoadPhase::Timing)) {
+        return false;
+    }
+    load().phase = LoadPhase::Lowered;
+    load().required = Millis::zero();
+    load().timingStarted.reset();
+    load().unwatched = Millis::zero();
+    ++load().boilsLost;
+    activity(plannedLoad().process).started.reset();
+    activity(plannedLoad().heatUp).started = m_elapsed;
+    activity(plannedLoad().heatUp).ended.reset();
+    barUndo();
+    return true;
+}
+
+bool Application::findGap() {
+    const Millis gap(m_event.value);
+    if (gap <= Millis::zero()) {
+        return gap == Millis::zero();
+    }
+    for (LoadState& l : m_state.loads) {
+        if (l.phase != LoadPhase::Timing) {
+            continue;
+        }
+        // A gap over a restart has not moved the count on, but nobody watched the pot either.
+        const Millis counted = m_restarted ? Millis::zero() : gap;
+        const bool doneBefore = m_elapsed - counted - *l.timingStarted >= l.required;
+        if (!doneBefore) {
+            l.unwatched += m_restarted ? gap : std::clamp(m_elapsed - *l.timingStarted, Millis(1), gap);
+            l.unwatchedFound = m_elapsed;
+        }
+    }
+    return true;
+}
+
+bool Application::vouch() {
+    if (!loadIs(LoadPhase::Timing)) {
+        return false;
+    }
+    keepLoad(record(), m_event.load);
+    load().unwatched = Millis::zero();
+    return true;
+}
+
+bool Application::turnHeatOff() {
+    if (!loadIs(LoadPhase::Timing) || processLeft(load(), m_elapsed) > Millis::zero() ||
+        load().unwatched > Millis::zero()) {
+        return false;
+    }
+    UndoRecord& undo = record();
+    keepLoad(undo, m_event.load);
+    keep(undo, plannedLoad().process);
+    keep(undo, plannedLoad().rest);
+    activity(plannedLoad().process).ended = m_elapsed;
+    activity(plannedLoad().rest).started = m_elapsed;
+    load().phase = LoadPhase::Resting;
+    load().heatOff = m_elapsed;
+    return true;
+}
+
+bool Application::setAside() {
+    if (m_event.load < 0 || static_cast<std::size_t>(m_event.load) >= m_state.loads.size()) {
+        return false;
+    }
+    load().phase = LoadPhase::SetAside;
+    for (std::size_t i = 0; i < m_state.activities.size(); ++i) {
+        ActivityState& a = m_state.activities[i];
+        if (m_network.activities[i].load == m_event.load && !a.ended) {
+            a.ended = m_elapsed;
+            a.skipped = true;
+        }
+    }
+    barUndo();
+    return true;
+}
+
+bool Application::checkSeals() {
+    if (!loadIs(LoadPhase::Cooling)) {
+        return false;
+    }
+    keepLoad(record(), m_event.load);
+    load().phase = LoadPhase::SealsChecked;
+    load().sealed = m_event.sealed;
+    load().unsealed = m_event.unsealed;
+    load().broken = m_event.broken;
+    return true;
+}
+
+bool Application::say() {
+    if (m_event.value < 0 || static_cast<std::size_t>(m_event.value) >= m_state.said.size()) {
+        return false;
+    }
+    record().pointsSaid.push_back(static_cast<int>(m_event.value));
+    m_state.said[static_cast<std::size_t>(m_event.value)] = true;
+    return true;
+}
+
+void Application::endClass(UndoRecord& undo) {
+    undo.endedClass = !m_state.classEnded;
+    m_state.classEnded = true;
+}
+
+bool Application::undo() {
+    if (m_state.undo.empty() || m_state.undo.back().sequence != m_event.value) {
+        return false;
+    }
+    const UndoRecord taken = std::move(m_state.undo.back());
+    m_state.undo.pop_back();
+    for (const auto& [i, before] : taken.activities) {
+        activity(i) = before;
+    }
+    for (const auto& [l, before] : taken.loads) {
+        LoadState& now = m_state.loads[static_cast<std::size_t>(l)];
+        // Time found unwatched since then stays unwatched.
+        const Millis unwatched = now.unwatched, found = now.unwatchedFound;
+        now = before;
+        if (now.phase == LoadPhase::Timing && unwatched > Millis::zero()) {
+            now.unwatched += unwatched;
+            now.unwatchedFound = found;
+        }
+    }
+    for (const int point : taken.pointsSaid) {
+        m_state.said[static_cast<std::size_t>(point)] = false;
+    }
+    if (taken.endedClass) {
+        m_state.classEnded = false;
+    }
+    for (std::size_t h = 0; h < m_state.stationOf.size(); ++h) {
+        const auto& users = m_network.stationHolds[h].activities;
+        if (std::none_of(users.begin(), users.end(), [this](int i) { return activity(i).started.has_value(); })) {
+            m_state.stationOf[h] = -1;
+        }
+    }
+    return true;
+}
+
+}  // namespace
+
+Result<State> apply(const Network& network, State state, const Event& event) {
+    if (!Application(network, state, event).run()) {
+        return fail(ErrorCode::Corrupt,
+                    fmt::format("event {} ({}) does not fit what came before it", event.sequence, toText(event.kind)));
+    }
+    return state;
+}
+
+Result<State> replay(const Network& network, const std::vector<Event>& events) {
+    State state = initialState(network);
+    for (const Event& event : events) {
+        Result<State> next = apply(network, std::move(state), event);
+        if (!next) {
+            return next;
+        }
+        state = std::move(*next);
+    }
+    return state;
+}
+
+}  // namespace brinebell

@@ -1,0 +1,483 @@
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "quantity/ReadQuantity.h"
+#include "session/Session.h"
+
+namespace brinebell {
+
+namespace {
+
+constexpr std::size_t kMaxText = 2000;
+
+class Deciding {
+public:
+    Deciding(const Network& network, const State& state, const Command& command, const Stamp& now, Cause cause)
+        : m_network(network),
+          m_state(state),
+          m_command(command),
+          m_now(now),
+          m_cause(cause),
+          m_elapsed(elapsedAt(state, now)) {}
+
+    Decision run() const;
+
+private:
+    Decision start() const;
+    Decision finish() const;
+    Decision skip() const;
+    Decision look() const;
+    Decision load() const;
+    Decision turnHeatOff(const LoadState& load) const;
+    Decision checkSeals(const LoadState& load) const;
+    Decision setAside(const LoadState& load) const;
+    Decision say() const;
+    Decision undo() const;
+    Decision endClass() const;
+    Decision close() const;
+
+    Decision event(EventKind kind, std::int64_t value = 0) const;
+    static Decision refuse(RefusalReason reason, int other = -1, Millis wait = {}) {
+        return Refusal{reason, other, wait};
+    }
+    std::optional<Refusal> missingText() const;
+    bool activityIsThere() const {
+        return m_command.activity >= 0 && static_cast<std::size_t>(m_command.activity) < m_state.activities.size();
+    }
+    const Activity& planned() const { return m_network.activities[static_cast<std::size_t>(m_command.activity)]; }
+    const ActivityState& lived(int i) const { return m_state.activities[static_cast<std::size_t>(i)]; }
+    int holdInTheWay() const;
+    int passedSafetyLimit() const;
+    Millis overdue(const HoldLimit& limit) const;
+    bool pointsOpen() const;
+
+    const Network& m_network;
+    const State& m_state;
+    const Command& m_command;
+    const Stamp& m_now;
+    Cause m_cause;
+    Millis m_elapsed;
+};
+
+// Which fields a kind of event uses; the others stay empty, whatever the command held. Source: Event.h.
+bool namesActivity(EventKind kind) {
+    return kind == EventKind::ActivityStarted || kind == EventKind::ActivityFinished ||
+           kind == EventKind::ActivitySkipped || kind == EventKind::PulseDone;
+}
+
+bool namesLoad(EventKind kind) {
+    return kind == EventKind::BoilSeen || kind == EventKind::BoilLost || kind == EventKind::BoilVouched ||
+           kind == EventKind::HeatOff || kind == EventKind::LoadSetAside || kind == EventKind::SealsChecked;
+}
+
+bool hasText(EventKind kind) {
+    return kind == EventKind::ActivitySkipped || kind == EventKind::BoilVouched || kind == EventKind::LoadSetAside ||
+           kind == EventKind::SealsChecked || kind == EventKind::NoteAdded || kind == EventKind::SessionClosed;
+}
+
+Decision Deciding::event(EventKind kind, std::int64_t value) const {
+    Event e;
+    e.sequence = m_state.lastSequence + 1;
+    e.kind = kind;
+    e.at = m_now;
+    e.cause = m_cause;
+    e.value = value;
+    if (namesActivity(kind)) {
+        e.activity = m_command.activity;
+    }
+    if (namesLoad(kind)) {
+        e.load = m_command.load;
+    }
+    if (kind == EventKind::SealsChecked) {
+        e.sealed = m_command.sealed;
+        e.unsealed = m_command.unsealed;
+        e.broken = m_command.broken;
+    }
+    if (hasText(kind)) {
+        e.text = m_command.text;
+    }
+    return std::vector<Event>{std::move(e)};
+}
+
+std::optional<Refusal> Deciding::missingText() const {
+    return m_command.text.empty() ? std::optional(Refusal{RefusalReason::TextMissing, -1, {}}) : std::nullopt;
+}
+
+Decision Deciding::run() const {
+    if (m_command.kind == CommandKind::StartSession) {
+        return m_state.started ? refuse(RefusalReason::AlreadyStarted)
+                               : event(EventKind::SessionStarted, m_command.value == 2 ? 2 : 1);
+    }
+    if (!m_state.started) {
+        return refuse(RefusalReason::NotStarted);
+    }
+    if (m_command.text.size() > kMaxText) {
+        return refuse(RefusalReason::TextTooLong);
+    }
+    const bool afterwards = m_command.kind == CommandKind::CheckSeals || m_command.kind == CommandKind::AddNote;
+    if (m_state.closed && !afterwards) {
+        return refuse(RefusalReason::SessionIsClosed);
+    }
+    switch (m_command.kind) {
+        case CommandKind::StartSession:
+            break;
+        case CommandKind::Start:
+            return start();
+        case CommandKind::Finish:
+            return finish();
+        case CommandKind::Skip:
+            return skip();
+        case CommandKind::Pulse:
+            return look();
+        case CommandKind::SeeBoil:
+        case CommandKind::LoseBoil:
+        case CommandKind::VouchBoil:
+        case CommandKind::TurnHeatOff:
+        case CommandKind::SetAside:
+        case CommandKind::CheckSeals:
+            return load();
+        case CommandKind::ReportGap:
+            return event(EventKind::GapFound, std::max<std::int64_t>(m_command.value, 0));
+        case CommandKind::SayPoint:
+            return say();
+        case CommandKind::AddNote:
+            if (const auto missing = missingText()) {
+                return *missing;
+            }
+            return event(EventKind::NoteAdded);
+        case CommandKind::Undo:
+            return undo();
+        case CommandKind::EndClass:
+            return endClass();
+        case CommandKind::CloseSession:
+            return close();
+    }
+    return refuse(RefusalReason::NotStarted);
+}
+
+// ---- activities
+// ----------------------------------------------------------------------------------------------------
+
+int Deciding::holdInTheWay() const {
+    for (const int h : planned().stationHolds) {
+        const auto& candidates = m_network.stationHolds[static_cast<std::size_t>(h)].candidates;
+        if (m_state.stationOf[static_cast<std::size_t>(h)] < 0 &&
+            std::none_of(candidates.begin(), candidates.end(),
+                         [this](int s) { return stationFree(m_network, m_state, s); })) {
+            return h;
+        }
+    }
+    return -1;
+}
+
+Millis Deciding::overdue(const HoldLimit& limit) const {
+    return m_elapsed - *lived(limit.from).ended - limit.atMost;
+}
+
+// A safety limit is never stretched: past it, only its remedy leads on.
+int Deciding::passedSafetyLimit() const {
+    for (std::size_t h = 0; h < m_network.limits.size(); ++h) {
+        const HoldLimit& limit = m_network.limits[h];
+        const bool watched = limit.to == m_command.activity && limit.kind == LimitKind::Safety &&
+                             lived(limit.from).ended && !lived(limit.from).skipped;
+        if (watched && overdue(limit) > Millis::zero()) {
+            return static_cast<int>(h);
+        }
+    }
+    return -1;
+}
+
+Decision Deciding::start() const {
+    if (!activityIsThere()) {
+        return refuse(RefusalReason::NoSuchActivity);
+    }
+    if (endsByCannerKeys(planned().kind)) {
+        return refuse(RefusalReason::UseCannerKeys);
+    }
+    const ActivityState& a = lived(m_command.activity);
+    if (a.ended) {
+        return refuse(RefusalReason::AlreadyDone);
+    }
+    if (a.started) {
+        return refuse(RefusalReason::AlreadyRunning);
+    }
+    if (planned().kind == ActivityKind::Lift) {
+        // Lifting follows the rest, which ends with it; only the clock of the rest opens the way.
+        const LoadState& load = m_state.loads[static_cast<std::size_t>(planned().load)];
+        if (load.phase != LoadPhase::Resting) {
+            return refuse(RefusalReason::MustFollow, planned().after.front());
+        }
+        if (const Millis left = restLeft(load, m_elapsed); left > Millis::zero()) {
+            return refuse(RefusalReason::RestNotDone, -1, left);
+        }
+        return event(EventKind::ActivityStarted);
+    }
+    for (const int before : planned().after) {
+        if (!lived(before).ended) {
+            return refuse(RefusalReason::MustFollow, before);
+        }
+    }
+    if (const int hold = holdInTheWay(); hold >= 0) {
+        return refuse(RefusalReason::StationTaken, hold);
+    }
+    const int passed = passedSafetyLimit();
+    if (passed < 0) {
+        return event(EventKind::ActivityStarted);
+    }
+    if (m_command.value != 1) {
+        return refuse(RefusalReason::HoldPassed, passed, overdue(m_network.limits[static_cast<std::size_t>(passed)]));
+    }
+    Decision decision = event(EventKind::ActivityStarted, 1);
+    std::get<std::vector<Event>>(decision).front().text = m_network.limits[static_cast<std::size_t>(passed)].remedy;
+    return decision;
+}
+
+Decision Deciding::finish() const {
+    if (!activityIsThere()) {
+        return refuse(RefusalReason::NoSuchActivity);
+    }
+    if (endsByCannerKeys(planned().kind)) {
+        return refuse(RefusalReason::UseCannerKeys);
+    }
+    const ActivityState& a = lived(m_command.activity);
+    if (!a.started || a.ended) {
+        return refuse(a.ended ? RefusalReason::AlreadyDone : RefusalReason::NotRunning);
+    }
+    if (planned().kind == ActivityKind::Closing && pointsOpen() && m_command.value != 1) {
+        return refuse(RefusalReason::PointsOpen);
+    }
+    return event(EventKind::ActivityFinished);
+}
+
+Decision Deciding::skip() const {
+    if (!activityIsThere()) {
+        return refuse(RefusalReason::NoSuchActivity);
+    }
+    const ActivityKind kind = planned().kind;
+    const bool skippable = kind == ActivityKind::Step || kind == ActivityKind::BringOut ||
+                           kind == ActivityKind::Opening || kind == ActivityKind::Closing;
+    if (!skippable) {
+        return refuse(RefusalReason::NotSkippable);
+    }
+    if (lived(m_command.activity).ended) {
+        return refuse(RefusalReason::AlreadyDone);
+    }
+    return event(EventKind::ActivitySkipped);
+}
+
+Decision Deciding::look() const {
+    if (!activityIsThere()) {
+        return refuse(RefusalReason::NoSuchActivity);
+    }
+    if (!planned().pulse) {
+        return refuse(RefusalReason::NotAPulse);
+    }
+    const ActivityState& a = lived(m_command.activity);
+    if (!a.started || a.ended) {
+        return refuse(RefusalReason::NotRunning);
+    }
+    return event(EventKind::PulseDone);
+}
+
+// ---- the canner
+// ----------------------------------------------------------------------------------------------------
+
+Decision Deciding::load() const {
+    if (m_command.load < 0 || static_cast<std::size_t>(m_command.load) >= m_state.loads.size()) {
+        return refuse(RefusalReason::NoSuchLoad);
+    }
+    const LoadState& load = m_state.loads[static_cast<std::size_t>(m_command.load)];
+    const Load& planned = m_network.loads[static_cast<std::size_t>(m_command.load)];
+    switch (m_command.kind) {
+        case CommandKind::SeeBoil:
+            return load.phase == LoadPhase::Lowered ? event(EventKind::BoilSeen, Millis(planned.processTime).count())
+                                                    : refuse(RefusalReason::NotHeating);
+        case CommandKind::LoseBoil:
+            return load.phase == LoadPhase::Timing ? event(EventKind::BoilLost) : refuse(RefusalReason::NotTiming);
+        case CommandKind::VouchBoil:
+            return load.phase == LoadPhase::Timing && load.unwatched > Millis::zero()
+                       ? event(EventKind::BoilVouched)
+                       : refuse(RefusalReason::NothingToVouch);
+        case CommandKind::TurnHeatOff:
+            return turnHeatOff(load);
+        case CommandKind::SetAside:
+            return setAside(load);
+        default:
+            return checkSeals(load);
+    }
+}
+
+Decision Deciding::turnHeatOff(const LoadState& load) const {
+    if (load.phase != LoadPhase::Timing) {
+        return refuse(RefusalReason::NotTiming);
+    }
+    if (const Millis left = processLeft(load, m_elapsed); left > Millis::zero()) {
+        return refuse(RefusalReason::ProcessNotDone, -1, left);
+    }
+    if (load.unwatched > Millis::zero()) {
+        return refuse(RefusalReason::BoilNotVouched, -1, load.unwatched);
+    }
+    return event(EventKind::HeatOff);
+}
+
+Decision Deciding::setAside(const LoadState& load) const {
+    if (load.phase == LoadPhase::Cooling || load.phase == LoadPhase::SealsChecked ||
+        load.phase == LoadPhase::SetAside) {
+        return refuse(RefusalReason::AlreadyDone);
+    }
+    if (const auto missing = missingText()) {
+        return *missing;
+    }
+    return event(EventKind::LoadSetAside);
+}
+
+Decision Deciding::checkSeals(const LoadState& load) const {
+    if (load.phase != LoadPhase::Cooling) {
+        return refuse(RefusalReason::NotCooling);
+    }
+    const int jars = m_network.loads[static_cast<std::size_t>(m_command.load)].jars;
+    const auto within = [jars](int count) { return count >= 0 && count <= jars; };
+    if (!within(m_command.sealed) || !within(m_command.unsealed) || !within(m_command.broken) ||
+        m_command.sealed + m_command.unsealed + m_command.broken != jars) {
+        return refuse(RefusalReason::CountMismatch);
+    }
+    return event(EventKind::SealsChecked);
+}
+
+// ---- the class
+// -----------------------------------------------------------------------------------------------------
+
+bool Deciding::pointsOpen() const {
+    for (std::size_t t = 0; t < m_network.talk.size(); ++t) {
+        if (m_network.talk[t].mustSay && !m_state.said[t]) {
+            return true;
+        }
+    }
+    return false;
+}
+
+Decision Deciding::say() const {
+    if (m_command.value < 0 || static_cast<std::size_t>(m_command.value) >= m_state.said.size()) {
+        return refuse(RefusalReason::NoSuchPoint);
+    }
+    if (m_state.said[static_cast<std::size_t>(m_command.value)]) {
+        return refuse(RefusalReason::AlreadySaid);
+    }
+    return event(EventKind::PointSaid, m_command.value);
+}
+
+Decision Deciding::undo() const {
+    if (m_state.undo.empty()) {
+        return refuse(m_state.undoBarred ? RefusalReason::CannotUndoLostBoil : RefusalReason::NothingToUndo);
+    }
+    return event(EventKind::Undone, m_state.undo.back().sequence);
+}
+
+Decision Deciding::endClass() const {
+    if (m_state.classEnded) {
+        return refuse(RefusalReason::AlreadyDone);
+    }
+    if (pointsOpen() && m_command.value != 1) {
+        return refuse(RefusalReason::PointsOpen);
+    }
+    return event(EventKind::ClassEnded);
+}
+
+Decision Deciding::close() const {
+    for (std::size_t l = 0; l < m_state.loads.size(); ++l) {
+        const LoadPhase phase = m_state.loads[l].phase;
+        if (phase != LoadPhase::Cooling && phase != LoadPhase::SealsChecked && phase != LoadPhase::SetAside) {
+            return refuse(RefusalReason::LoadsOpen, static_cast<int>(l));
+        }
+    }
+    if (pointsOpen() && m_command.value != 1) {
+        return refuse(RefusalReason::PointsOpen);
+    }
+    Decision decision = event(EventKind::SessionClosed);
+    if (pointsOpen()) {
+        std::get<std::vector<Event>>(decision).front().text = "closed with safety points left unsaid";
+    }
+    return decision;
+}
+
+}  // namespace
+
+Decision decide(const Network& network, const State& state, const Command& command, const Stamp& now, Cause cause) {
+    return Deciding(network, state, command, now, cause).run();
+}
+
+std::string describe(const Refusal& refusal, const Network& network) {
+    const auto wait = [&] { return printDuration(std::chrono::ceil<Seconds>(refusal.wait)); };
+    const auto title = [&] { return network.activities.at(static_cast<std::size_t>(refusal.other)).title; };
+    switch (refusal.reason) {
+        case RefusalReason::NotStarted:
+            return "the session has not started";
+        case RefusalReason::AlreadyStarted:
+            return "the session has started already";
+        case RefusalReason::SessionIsClosed:
+            return "the session is closed";
+        case RefusalReason::NoSuchActivity:
+            return "there is no such step";
+        case RefusalReason::NoSuchLoad:
+            return "there is no such load";
+        case RefusalReason::AlreadyRunning:
+            return "this is under way already";
+        case RefusalReason::NotRunning:
+            return "this is not under way";
+        case RefusalReason::AlreadyDone:
+            return "this is done already";
+        case RefusalReason::MustFollow:
+            return fmt::format("first \"{}\" must be done", title());
+        case RefusalReason::StationTaken:
+            return fmt::format("no station is free for {}",
+                               network.stationHolds.at(static_cast<std::size_t>(refusal.other)).vessel);
+        case RefusalReason::NotSkippable:
+            return "nothing at the canner is skipped; set the load aside instead";
+        case RefusalReason::NotAPulse:
+            return "this needs no looking at";
+        case RefusalReason::NotHeating:
+            return "this load is not heating";
+        case RefusalReason::NotTiming:
+            return "this load is not being timed";
+        case RefusalReason::ProcessNotDone:
+            return fmt::format("the process time is not over: {} to go", wait());
+        case RefusalReason::BoilNotVouched:
+            return fmt::format("nobody watched the boil for {}: confirm that it held, or start again", wait());
+        case RefusalReason::RestNotDone:
+            return fmt::format("jars rest five minutes after the heat is off: {} to go", wait());
+        case RefusalReason::NothingToVouch:
+            return "the boil was watched all the time";
+        case RefusalReason::NotCooling:
+            return "seals are checked once, after the jars have cooled";
+        case RefusalReason::CountMismatch:
+            return "sealed, unsealed and broken do not add up to the jars of the load";
+        case RefusalReason::NoSuchPoint:
+            return "there is no such point";
+        case RefusalReason::AlreadySaid:
+            return "this was said already";
+        case RefusalReason::NothingToUndo:
+            return "there is nothing to take back";
+        case RefusalReason::CannotUndoLostBoil:
+            return "a lost boil or a load set aside is not taken back";
+        case RefusalReason::LoadsOpen:
+            return fmt::format("load {} is not cooling yet; finish it or set it aside",
+                               network.loads.at(static_cast<std::size_t>(refusal.other)).number);
+        case RefusalReason::PointsOpen:
+            return "there are safety points left to say";
+        case RefusalReason::TextMissing:
+            return "say why";
+        case RefusalReason::TextTooLong:
+            return "the text is too long: at most 2,000 characters";
+        case RefusalReason::HoldPassed: {
+            const HoldLimit& limit = network.limits.at(static_cast<std::size_t>(refusal.other));
+            return fmt::format("\"{}\" has waited {} too long: {}",
+                               network.activities.at(static_cast<std::size_t>(limit.from)).title, wait(), limit.remedy);
+        }
+        case RefusalReason::UseCannerKeys:
+            return "the canner's own keys do this: boil seen, heat off, lift";
+    }
+    return "refused";
+}
+
+}  // namespace brinebell

@@ -1,0 +1,58 @@
+// Event.h — what happened. The list of events is the truth of a session; state is its fold.
+//
+// An event is flat so that the logbook stores it in plain columns and anyone can query it. Which fields a
+// kind uses is said beside the kind; the others are empty. Activities are named by index into the session's
+// frozen network (the logbook stores their keys).
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+
+#include "base/Clock.h"
+
+namespace brinebell {
+
+enum class EventKind {
+    SessionStarted,    ///< value: 1 live, 2 rehearsal
+    ActivityStarted,   ///< activity; value 1 and text: a safety limit was passed, and this remedy was carried out
+    ActivityFinished,  ///< activity; the hands are free, the end-point was seen
+    ActivitySkipped,   ///< activity, text: why
+    PulseDone,         ///< activity; looked at and turned
+    BoilSeen,          ///< load, value: required process time in ms, fixed now
+    BoilLost,          ///< load; the count starts again from the full time
+    GapFound,          ///< value: ms the program could not watch, ending at this event
+    BoilVouched,       ///< load; a person confirms the boil held through the unwatched time, text: who, if said
+    HeatOff,           ///< load; process time done, heat off, canner lid off, rest begins
+    LoadSetAside,      ///< load, text: why and what becomes of the jars (refrigerate, discard, reprocess)
+    SealsChecked,      ///< load, sealed/unsealed/broken, text: who
+    PointSaid,         ///< value: index into the network's talk
+    NoteAdded,         ///< text
+    Undone,            ///< value: sequence number of the event whose effect is taken back
+    ClassEnded,        ///< the room empties
+    SessionClosed,     ///< the kitchen is closed; text: "open points left unsaid" where it was so
+};
+
+/// Who caused it.
+enum class Cause { Key, HeldKey, Pedal, Mouse, Clock, Recovery, Rehearsal, Console };
+
+struct Event {
+    std::int64_t sequence = 0;  ///< 1, 2, 3, … within the session, without a gap
+    EventKind kind = EventKind::NoteAdded;
+    Stamp at;
+    Cause cause = Cause::Key;
+    int activity = -1;
+    int load = -1;
+    std::int64_t value = 0;
+    int sealed = 0, unsealed = 0, broken = 0;
+    std::string text;
+    bool operator==(const Event&) const = default;
+};
+
+std::string_view toText(EventKind kind);  ///< "session-started", …
+std::optional<EventKind> eventKindFromText(std::string_view text);
+std::string_view toText(Cause cause);  ///< "key", "held-key", "pedal", "mouse", "clock", "recovery", …
+std::optional<Cause> causeFromText(std::string_view text);
+
+}  // namespace brinebell

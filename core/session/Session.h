@@ -1,0 +1,116 @@
+// Session.h — decide and apply: the two pure functions a session is made of.
+//
+// Invariants (DEVELOPERS.md, "The canner"; tests/core/session/):
+//   1. No load is lifted unless its required time has passed in one unbroken, watched-or-vouched rolling
+//   boil, and
+//      the rest after it.
+//   2. The required time is the load's published time, fixed when timing starts; nothing makes it shorter.
+//   3. A countdown never ends early: not by rounding, a clock change or sleep.
+//   4. Replaying any prefix of the events gives the state that was lived.
+//   5. From every state the session can be brought to its end (a load can always be set aside).
+//   6. A due cue is answered or it repeats (Cue.h).
+#pragma once
+
+#include <string>
+#include <variant>
+#include <vector>
+
+#include "base/Result.h"
+#include "session/Event.h"
+#include "session/State.h"
+
+namespace brinebell {
+
+/// Heating up, processing and resting are ended by boil seen, heat off and lift, never by Start or Finish.
+constexpr bool endsByCannerKeys(ActivityKind kind) {
+    return kind == ActivityKind::HeatUp || kind == ActivityKind::Process || kind == ActivityKind::Rest;
+}
+
+enum class CommandKind {
+    StartSession,  ///< value: 1 live, 2 rehearsal
+    Start,   ///< activity; value 1: the remedy for a passed safety limit was carried out. Also Lift (held), which needs
+             ///< the rest to be over
+    Finish,  ///< activity; finishing Lower starts HeatUp, finishing Lift puts the load to cool
+    Skip,    ///< activity (recipe steps only), text
+    Pulse,   ///< activity
+    SeeBoil,      ///< load (held)
+    LoseBoil,     ///< load
+    ReportGap,    ///< value: ms not watched, ending now
+    VouchBoil,    ///< load (held), text: who
+    TurnHeatOff,  ///< load
+    SetAside,     ///< load, text
+    CheckSeals,   ///< load, sealed, unsealed, broken, text: who
+    SayPoint,     ///< value: talk index
+    AddNote,      ///< text
+    Undo,         ///< takes back the newest press that can be taken back
+    EndClass,
+    CloseSession,  ///< value 1: close although must-say points are open
+};
+
+struct Command {
+    CommandKind kind = CommandKind::AddNote;
+    int activity = -1;
+    int load = -1;
+    std::int64_t value = 0;
+    int sealed = 0, unsealed = 0, broken = 0;
+    std::string text;
+    bool operator==(const Command&) const = default;
+};
+
+/// Why a command does not fit the present state, as values that the app puts into words.
+enum class RefusalReason {
+    NotStarted,
+    AlreadyStarted,
+    SessionIsClosed,
+    NoSuchActivity,
+    NoSuchLoad,
+    AlreadyRunning,
+    NotRunning,
+    AlreadyDone,
+    MustFollow,    ///< other: the activity that has not ended
+    StationTaken,  ///< other: the station hold
+    NotSkippable,
+    NotAPulse,
+    NotHeating,
+    NotTiming,
+    ProcessNotDone /* wait */,
+    BoilNotVouched /* wait: the gap */,
+    RestNotDone /* wait */,
+    NothingToVouch,
+    NotCooling,
+    CountMismatch,
+    NoSuchPoint,
+    AlreadySaid,
+    NothingToUndo,
+    CannotUndoLostBoil,
+    LoadsOpen,
+    PointsOpen,
+    TextMissing,
+    TextTooLong,
+    UseCannerKeys,
+    HoldPassed /* other: the limit; wait: by how much */,
+};
+struct Refusal {
+    RefusalReason reason = RefusalReason::NotStarted;
+    int other = -1;
+    Millis wait{};
+    bool operator==(const Refusal&) const = default;
+};
+
+/// Plain English for terminals and logs; the window has its own, translated words.
+std::string describe(const Refusal& refusal, const Network& network);
+
+using Decision = std::variant<std::vector<Event>, Refusal>;
+
+/// The events that `command` causes at `now`, or why not. Changes nothing. Events carry stamps and sequence
+/// numbers.
+Decision decide(const Network& network, const State& state, const Command& command, const Stamp& now, Cause cause);
+
+/// The state after `event`. Total: an event that does not fit (only a damaged log holds one) gives
+/// Error{Corrupt}.
+Result<State> apply(const Network& network, State state, const Event& event);
+
+/// The fold over a whole list. Error: Corrupt, naming the sequence number.
+Result<State> replay(const Network& network, const std::vector<Event>& events);
+
+}  // namespace brinebell

@@ -1,0 +1,84 @@
+// State.h — the fold of a session's events. Times are milliseconds since the session started.
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "plan/Dispatcher.h"
+#include "plan/Network.h"
+#include "session/Event.h"
+
+namespace brinebell {
+
+struct ActivityState {
+    std::optional<Millis> started;
+    std::optional<Millis> ended;
+    std::optional<Millis> lastPulse;
+    int pulses = 0;
+    bool skipped = false;
+    bool operator==(const ActivityState&) const = default;
+};
+
+enum class LoadPhase { Filling, Lowered, Timing, Resting, Lifting, Cooling, SealsChecked, SetAside };
+// "Lowered" is the canner heating with the jars in it: lowered -> heating of the house plan is one press.
+
+struct LoadState {
+    LoadPhase phase = LoadPhase::Filling;
+    Millis required{};                    ///< process time; fixed when timing starts, zero before
+    std::optional<Millis> timingStarted;  ///< of the unbroken boil that runs now, or that was completed
+    std::optional<Millis> heatOff;
+    std::optional<Millis> lifted;
+    int boilsLost = 0;
+    Millis unwatched{};       ///< part of the running boil nobody has vouched for; zero: none
+    Millis unwatchedFound{};  ///< when that was found
+    int sealed = 0, unsealed = 0, broken = 0;
+    bool operator==(const LoadState&) const = default;
+};
+
+/// What one press changed, kept so that an undo can put it back.
+struct UndoRecord {
+    std::int64_t sequence = 0;  ///< the first event of the press
+    std::vector<std::pair<int, ActivityState>> activities;
+    std::vector<std::pair<int, LoadState>> loads;
+    std::vector<int> pointsSaid;
+    bool endedClass = false;
+    bool operator==(const UndoRecord&) const = default;
+};
+
+struct State {
+    bool started = false;
+    bool rehearsal = false;
+    bool classEnded = false;
+    bool closed = false;
+    std::int64_t lastSequence = 0;
+    Stamp startedAt;
+    Stamp lastStamp;
+    Millis lastElapsed{};  ///< session time of lastStamp
+    std::vector<ActivityState> activities;
+    std::vector<LoadState> loads;
+    std::vector<bool> said;        ///< by index into the network's talk
+    std::vector<int> stationOf;    ///< by station hold
+    std::vector<UndoRecord> undo;  ///< newest last, at most kUndoDepth
+    bool undoBarred = false;       ///< the newest press cannot be taken back (a lost boil, a load set aside)
+    bool operator==(const State&) const = default;
+};
+
+inline constexpr std::size_t kUndoDepth = 50;
+
+State initialState(const Network& network);
+
+/// Whether no hold that still has something to do stands on `station`.
+bool stationFree(const Network& network, const State& state, int station);
+
+/// Session time at `now`. Never less than at the last event.
+Millis elapsedAt(const State& state, const Stamp& now);
+
+/// What the dispatcher needs to know of the state.
+Progress progressOf(const Network& network, const State& state, const Stamp& now);
+
+/// Process time still to go, rounded UP to the second for display; zero or less once it is done. Requires
+/// Timing.
+Millis processLeft(const LoadState& load, Millis elapsed);
+Millis restLeft(const LoadState& load, Millis elapsed);
+
+}  // namespace brinebell
