@@ -1,0 +1,112 @@
+#include "logbook/LoadHistory.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "base/UtcText.h"
+
+namespace brinebell {
+
+namespace {
+
+class Gathering {
+public:
+    explicit Gathering(std::size_t loads) : m_loads(loads) {}
+
+    void see(const Moment& moment) {
+        if (moment.event.kind == EventKind::GapFound) {
+            seeGap(moment);
+        } else if (moment.event.load >= 0 && !moment.undone) {
+            seeLoad(moment, m_loads[static_cast<std::size_t>(moment.event.load)]);
+        }
+    }
+    std::vector<LoadHistory> take() { return std::move(m_loads); }
+
+private:
+    static void seeLoad(const Moment& moment, LoadHistory& load) {
+        switch (moment.event.kind) {
+            case EventKind::BoilSeen:
+                load.boils.push_back({moment.elapsed, moment.event.cause, std::nullopt});
+                break;
+            case EventKind::BoilLost:
+                load.boils.back().lost = moment.elapsed;
+                break;
+            case EventKind::BoilVouched:
+                vouch(moment, load);
+                break;
+            case EventKind::LoadSetAside:
+                load.setAside = moment.elapsed;
+                load.setAsideWhy = moment.event.text;
+                break;
+            case EventKind::SealsChecked:
+                load.sealsChecked = moment.elapsed;
+                load.sealsCheckedBy = moment.event.text;
+                break;
+            default:
+                break;
+        }
+    }
+
+    // The state knows which loads the gap concerned, and how much of it.
+    void seeGap(const Moment& moment) {
+        for (std::size_t l = 0; l < m_loads.size(); ++l) {
+            const Millis added = moment.after.loads[l].unwatched - moment.before.loads[l].unwatched;
+            if (added > Millis::zero()) {
+                m_loads[l].gaps.push_back({moment.elapsed, added, false, {}});
+            }
+        }
+    }
+
+    // One answer covers every gap of this boil that was still open.
+    static void vouch(const Moment& moment, LoadHistory& load) {
+        for (UnwatchedGap& gap : load.gaps) {
+            if (!gap.vouched && gap.found >= load.boils.back().seen) {
+                gap.vouched = true;
+                gap.vouchedBy = moment.event.text;
+            }
+        }
+    }
+
+    std::vector<LoadHistory> m_loads;
+};
+
+}  // namespace
+
+Result<SessionHistory> historyOf(const SessionRecord& record) {
+    const std::size_t count = record.network.loads.size();
+    Gathering gathering(count);
+    Result<State> state = relive(record, [&](const Moment& moment) { gathering.see(moment); });
+    if (!state) {
+        return tl::unexpected(state.error());
+    }
+    SessionHistory history{std::move(*state), gathering.take()};
+    for (std::size_t l = 0; l < count; ++l) {
+        const auto lower = static_cast<std::size_t>(record.network.loads[l].lower);
+        history.loads[l].state = history.state.loads[l];
+        history.loads[l].lowered = history.state.activities[lower].ended;
+    }
+    return history;
+}
+
+bool isCanned(const LoadHistory& load) {
+    return load.state.phase == LoadPhase::Cooling || load.state.phase == LoadPhase::SealsChecked;
+}
+
+std::string lotOf(const SessionRecord& record, const State& state, std::size_t load) {
+    std::string day = dayText(utcOf(state, state.loads[load].lifted.value_or(Millis::zero())));
+    day.erase(std::remove(day.begin(), day.end(), '-'), day.end());
+    return fmt::format("{}-{}-{}", day, load + 1, record.info.id.substr(0, 4));
+}
+
+std::string momentText(Millis utc) {
+    std::string text = utcText(utc).substr(0, 19);
+    text[10] = ' ';
+    return text + " UTC";
+}
+
+std::string dayText(Millis utc) {
+    return utcText(utc).substr(0, 10);
+}
+
+}  // namespace brinebell

@@ -1,0 +1,61 @@
+// LoadHistory.h — what became of one canner load, gathered from a session's events for records and labels.
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "logbook/History.h"
+
+namespace brinebell {
+
+/// One rolling boil that was counted.
+struct BoilCount {
+    Millis seen{};
+    Cause seenBy = Cause::Key;
+    std::optional<Millis> lost;
+};
+
+/// Time the program could not watch while this load boiled.
+struct UnwatchedGap {
+    Millis found{};  ///< when the program was back
+    Millis length{};
+    bool vouched = false;
+    std::string vouchedBy;
+};
+
+struct LoadHistory {
+    std::optional<Millis> lowered;
+    std::vector<BoilCount> boils;
+    std::vector<UnwatchedGap> gaps;
+    std::optional<Millis> setAside;
+    std::string setAsideWhy;
+    std::optional<Millis> sealsChecked;
+    std::string sealsCheckedBy;
+    LoadState state;  ///< at the end of the log
+};
+
+struct SessionHistory {
+    State state;  ///< at the end of the log
+    std::vector<LoadHistory> loads;
+};
+
+/// Error: Corrupt when the events do not replay.
+Result<SessionHistory> historyOf(const SessionRecord& record);
+
+/// The jars of this load were processed, rested and lifted.
+bool isCanned(const LoadHistory& load);
+
+/// The lot a load's jars carry: "20260912-2-3f0a" for the second load of the session 3f0a…, canned on that
+/// day (UTC).
+std::string lotOf(const SessionRecord& record, const State& state, std::size_t load);
+
+/// "2026-09-12 23:00:00 UTC", "2026-09-12".
+std::string momentText(Millis utc);
+std::string dayText(Millis utc);
+
+/// Jars cool for 12 to 24 h, then the seals are tested. Source: MSU Extension 01600950; Illinois Extension.
+inline constexpr std::chrono::hours kSealCheckFrom{12};
+inline constexpr std::chrono::hours kSealCheckBy{24};
+
+}  // namespace brinebell
