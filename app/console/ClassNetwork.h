@@ -1,0 +1,13 @@
+// ClassNetwork.h — from a class file to its network, with every fault on the way.
+#pragma once
+
+#include <string>
+
+#include "base/Result.h"
+#include "plan/Network.h"
+
+namespace brinebell {
+
+FileResult<Network> readNetwork(const std::string& classFile);
+
+}  // namespace brinebell

@@ -1,0 +1,206 @@
+#include "console/CommandLine.h"
+
+#include <CLI/App.hpp>
+#include <CLI/Config.hpp>
+#include <CLI/Formatter.hpp>
+#include <algorithm>
+#include <charconv>
+#include <cstdint>
+#include <sstream>
+#include <string_view>
+#include <system_error>
+
+#include "logbook/Logbook.h"
+
+namespace brinebell {
+
+namespace {
+
+constexpr const char* kFooter =
+    "Exit status: 0 done; 1 the input is wrong, or there is no such tested value; 2 usage;\n"
+    "3 the machine (disk, rights).\n"
+    "Process times come from published tables only; nothing here computes or shortens one.";
+
+constexpr const char* kAltitudeHelp = "with its unit: \"4,200 ft\", \"1280 m\"; never rounded down";
+
+// Validators give the reason against a value, or nothing.
+
+std::string isFileName(const std::string& value) {
+    return value.empty() ? "a file name must not be empty" : "";
+}
+
+std::string isSeed(const std::string& value) {
+    std::uint64_t seed = 0;
+    const char* end = value.data() + value.size();
+    const auto [stop, fault] = std::from_chars(value.data(), end, seed);
+    return fault == std::errc() && stop == end ? "" : "must be a whole number from 0 to 18446744073709551615";
+}
+
+// Owns the parser and the options it fills while a command line is read.
+class Reader {
+public:
+    Reader();
+    CommandLine read(int argc, const char* const* argv);
+
+private:
+    CLI::App* addVerb(const char* name, const char* what);
+    void addCheck();
+    void addProcessTime();
+    void addBoilingPoint();
+    void addSheet();
+    void addRehearse();
+    void addRecords();
+    Verb chosen() const;
+
+    CLI::App m_app{"Brinebell in a terminal: published process times, run sheets, rehearsals and the logbook.",
+                   "brinebell-console"};
+    bool m_json = false;
+    CheckOptions m_check;
+    ProcessTimeOptions m_processTime;
+    BoilingPointOptions m_boilingPoint;
+    SheetOptions m_sheet;
+    RehearseOptions m_rehearse;
+    RecordsOptions m_records;
+    std::string m_export;
+    bool m_batchRecord = false;
+    bool m_labels = false;
+};
+
+Reader::Reader() {
+    m_app.require_subcommand(1);
+    m_app.set_version_flag("--version", "brinebell-console " BRINEBELL_VERSION);
+    m_app.footer(kFooter);
+    addCheck();
+    addProcessTime();
+    addBoilingPoint();
+    addSheet();
+    addRehearse();
+    addRecords();
+}
+
+CLI::App* Reader::addVerb(const char* name, const char* what) {
+    CLI::App* verb = m_app.add_subcommand(name, what);
+    verb->add_flag("--json", m_json, "print one JSON document on standard output and nothing else");
+    verb->footer(kFooter);
+    return verb;
+}
+
+void Reader::addCheck() {
+    CLI::App* verb = addVerb("check", "Read recipe, venue or class files and report every fault");
+    verb->add_option("FILE", m_check.files, "TOML files")->required();
+}
+
+void Reader::addProcessTime() {
+    CLI::App* verb = addVerb("process-time", "The published process time or pressure, its band and source");
+    verb->add_option("--product", m_processTime.product, "product key, as in \"marinated-peppers\"")->required();
+    verb->add_option("--pack", m_processTime.pack, "hot or raw")->required();
+    verb->add_option("--jar", m_processTime.jar,
+                     "quarter-pint, half-pint, 12-ounce, pint, 1-1/2-pint, quart or half-gallon")
+        ->required();
+    verb->add_option("--altitude", m_processTime.altitude, kAltitudeHelp)->required();
+    verb->add_option("--method", m_processTime.method,
+                     "boiling-water, atmospheric-steam, pressure-dial or pressure-weighted")
+        ->capture_default_str();
+    verb->add_option("--confirmed-by", m_processTime.confirmedBy,
+                     "who held a from-memory table entry against the published page");
+}
+
+void Reader::addBoilingPoint() {
+    CLI::App* verb = addVerb("boiling-point", "The temperature at which water boils; explains, never sets, a time");
+    auto* from = verb->add_option_group("from", "exactly one of");
+    from->add_option("--altitude", m_boilingPoint.altitude, kAltitudeHelp);
+    from->add_option("--pressure", m_boilingPoint.pressure,
+                     "absolute, at the place itself and not reduced to sea level: \"86.8 kPa\", \"25.6 inHg\"");
+    from->require_option(1);
+}
+
+void Reader::addSheet() {
+    CLI::App* verb = addVerb("sheet", "The run sheet of a class: when everything starts, and why then");
+    verb->add_option("CLASS", m_sheet.file, "class file")->required();
+}
+
+void Reader::addRehearse() {
+    m_rehearse.log = defaultLogbookPath();
+    CLI::App* verb = addVerb("rehearse", "Play a whole class on a virtual clock, into a logbook");
+    verb->add_option("CLASS", m_rehearse.file, "class file")->required();
+    verb->add_option("--seed", m_rehearse.seed, "the same seed gives the same events")
+        ->check(isSeed)
+        ->capture_default_str();
+    verb->add_option("--log", m_rehearse.log, "logbook file; made when it is not there")
+        ->check(isFileName)
+        ->capture_default_str();
+    verb->add_flag("--lose-boil", m_rehearse.loseBoil, "a drill: the first load's boil is lost half-way");
+    verb->add_flag("--progress", m_rehearse.progress, "print every event as it happens")
+        ->excludes(verb->get_option("--json"));
+}
+
+void Reader::addRecords() {
+    m_records.log = defaultLogbookPath();
+    CLI::App* verb = addVerb("records", "List sessions, show one, or give it as CSV, JSON, batch record or labels");
+    verb->add_option("--log", m_records.log, "logbook file")->check(isFileName)->capture_default_str();
+    verb->add_option("--session", m_records.session, "session id or the start of one; without it, the newest");
+    verb->add_option("--output", m_records.output, "write to this file instead of standard output")->check(isFileName);
+    auto* view = verb->add_option_group("as", "at most one of");
+    view->add_option("--export", m_export, "csv or json")->check(CLI::IsMember({"csv", "json"}));
+    view->add_flag("--batch-record", m_batchRecord, "what an extension office asks for");
+    view->add_flag("--labels", m_labels, "text for the labels, one block a load");
+    view->require_option(0, 1);
+}
+
+Verb Reader::chosen() const {
+    if (m_app.got_subcommand("check")) {
+        return m_check;
+    }
+    if (m_app.got_subcommand("process-time")) {
+        return m_processTime;
+    }
+    if (m_app.got_subcommand("boiling-point")) {
+        return m_boilingPoint;
+    }
+    if (m_app.got_subcommand("sheet")) {
+        return m_sheet;
+    }
+    if (m_app.got_subcommand("rehearse")) {
+        return m_rehearse;
+    }
+    RecordsOptions options = m_records;
+    if (!m_export.empty()) {
+        options.view = m_export == "csv" ? RecordsView::Csv : RecordsView::Json;
+    } else if (m_batchRecord) {
+        options.view = RecordsView::BatchRecord;
+    } else if (m_labels) {
+        options.view = RecordsView::Labels;
+    } else if (options.session || options.output) {
+        options.view = RecordsView::Session;
+    }
+    return options;
+}
+
+CommandLine Reader::read(int argc, const char* const* argv) {
+    try {
+        m_app.parse(argc, argv);
+    } catch (const CLI::ParseError& stop) {
+        if (stop.get_exit_code() == 0) {
+            // Help or the version, which the parser writes to a stream of our choice.
+            std::ostringstream text;
+            m_app.exit(stop, text, text);
+            Reply reply;
+            reply.text = text.str();
+            return {reply, false};
+        }
+        // The parser stops at the first fault, which may come before it has seen the flag.
+        const bool json =
+            std::any_of(argv + 1, argv + argc, [](const char* word) { return std::string_view(word) == "--json"; });
+        return {failure({{ErrorCode::InvalidInput, std::string(stop.what()) + " (see --help)", {}}}, ExitStatus::Usage),
+                json};
+    }
+    return {chosen(), m_json};
+}
+
+}  // namespace
+
+CommandLine readCommandLine(int argc, const char* const* argv) {
+    return Reader().read(argc, argv);
+}
+
+}  // namespace brinebell

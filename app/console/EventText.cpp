@@ -1,0 +1,70 @@
+#include "console/EventText.h"
+
+#include <fmt/format.h>
+
+#include "quantity/ReadQuantity.h"
+
+namespace brinebell {
+
+namespace {
+
+std::string loadWords(const Event& event, std::string words) {
+    return fmt::format("load {}: {}", event.load + 1, words);
+}
+
+std::string withText(std::string words, const std::string& text) {
+    return text.empty() ? words : fmt::format("{}: {}", words, text);
+}
+
+std::string activityWords(const Network& network, const Event& event, const char* verb) {
+    return fmt::format("{} {}", verb, network.activities.at(static_cast<std::size_t>(event.activity)).title);
+}
+
+std::string durationWords(std::int64_t milliseconds) {
+    return printDuration(std::chrono::ceil<Seconds>(Millis(milliseconds)));
+}
+
+}  // namespace
+
+std::string eventText(const Network& network, const Event& event) {
+    switch (event.kind) {
+        case EventKind::SessionStarted:
+            return event.value == 2 ? "the rehearsal starts" : "the class starts";
+        case EventKind::ActivityStarted:
+            return activityWords(network, event, "begin");
+        case EventKind::ActivityFinished:
+            return activityWords(network, event, "done ");
+        case EventKind::ActivitySkipped:
+            return withText(activityWords(network, event, "skip "), event.text);
+        case EventKind::PulseDone:
+            return activityWords(network, event, "look ");
+        case EventKind::BoilSeen:
+            return loadWords(event, fmt::format("a rolling boil is seen; {} from here", durationWords(event.value)));
+        case EventKind::BoilLost:
+            return loadWords(event, "the boil is lost; the count starts again from the full time");
+        case EventKind::GapFound:
+            return fmt::format("nobody watched for {}", durationWords(event.value));
+        case EventKind::BoilVouched:
+            return withText(loadWords(event, "the boil held while nobody watched"), event.text);
+        case EventKind::HeatOff:
+            return loadWords(event, "the time is done; heat off, lid off, rest");
+        case EventKind::LoadSetAside:
+            return withText(loadWords(event, "set aside"), event.text);
+        case EventKind::SealsChecked:
+            return loadWords(
+                event, fmt::format("{} sealed, {} not sealed, {} broken", event.sealed, event.unsealed, event.broken));
+        case EventKind::PointSaid:
+            return withText("said ", network.talk.at(static_cast<std::size_t>(event.value)).text);
+        case EventKind::NoteAdded:
+            return withText("note", event.text);
+        case EventKind::Undone:
+            return fmt::format("event {} is taken back", event.value);
+        case EventKind::ClassEnded:
+            return "the class ends";
+        case EventKind::SessionClosed:
+            return withText("the kitchen is closed", event.text);
+    }
+    return "";
+}
+
+}  // namespace brinebell
