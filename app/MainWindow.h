@@ -1,0 +1,73 @@
+// MainWindow.h — the four places a person stands: taking up a session, preparing, the live board, review.
+//
+// Owns the running session. Lifetime: the clock, the logbook and the speaker it is handed outlive it.
+#pragma once
+
+#include <QMainWindow>
+#include <memory>
+
+#include "bridge/Sessions.h"
+#include "sound/CueSpeaker.h"
+
+class QStackedWidget;
+
+namespace brinebell {
+
+class PreparePage;
+class ResumePage;
+class ReviewPage;
+class StagePage;
+
+/// What the window stands on.
+struct Ground {
+    const Clock* clock = nullptr;  ///< session time and input time
+    Logbook* logbook = nullptr;    ///< null when it could not be opened
+    Error whyNoLogbook;            ///< then the reason
+    CueSpeaker* speaker = nullptr;
+};
+
+class MainWindow final : public QMainWindow {
+    Q_OBJECT
+
+public:
+    explicit MainWindow(const Ground& ground, QWidget* parent = nullptr);
+    ~MainWindow() override;
+
+    /// What stands first: an unfinished live session, or the desk with these classes.
+    void begin(const QStringList& classFiles, const QString& chosen);
+    void startSession(const SessionStart& start);
+    void openPrepare();
+    void openReview(const QString& sessionId);
+    void dropSession();  ///< lets go of the running session; it stays in the logbook as it is
+
+    PreparePage& preparePage() { return *m_prepare; }
+    StagePage& stagePage() { return *m_stage; }
+    ReviewPage& reviewPage() { return *m_review; }
+    ResumePage& resumePage() { return *m_resume; }
+    QWidget* currentPage() const;
+    SessionAdapter* session() { return m_session.get(); }
+
+protected:
+    void closeEvent(QCloseEvent* event) override;
+
+private:
+    void connectPages();
+    void connectSpeaker();
+    void putOnStage(std::unique_ptr<SessionAdapter> session);
+    void resume(const QString& sessionId);
+    void endSession();
+    void leaveStage();
+    bool isUnderWay() const;
+    bool askToLeave();
+    QString logbookFault() const;
+
+    Ground m_ground;
+    std::unique_ptr<SessionAdapter> m_session;
+    QStackedWidget* m_pages;
+    ResumePage* m_resume;
+    PreparePage* m_prepare;
+    StagePage* m_stage;
+    ReviewPage* m_review;
+};
+
+}  // namespace brinebell

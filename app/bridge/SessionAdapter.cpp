@@ -1,0 +1,82 @@
+#include "bridge/SessionAdapter.h"
+
+#include <algorithm>
+
+namespace brinebell {
+
+SessionAdapter::SessionAdapter(SessionRunner runner, SessionKeep keep, QObject* parent)
+    : QObject(parent), m_keep(std::move(keep)), m_runner(std::move(runner)) {
+    m_runner.onEvents([this](std::span<const Event>) { emit eventsHappened(); });
+    m_timer.setTimerType(Qt::PreciseTimer);
+    m_timer.setSingleShot(true);
+    connect(&m_timer, &QTimer::timeout, this, &SessionAdapter::wake);
+    m_guide = m_runner.guide();
+    schedule();
+}
+
+Moment SessionAdapter::moment() const {
+    return {m_runner.network(), m_runner.state(), m_runner.elapsed(), m_keep.clock->now().utc};
+}
+
+bool SessionAdapter::perform(const Command& command, Cause cause) {
+    Command sent = command;
+    if (sent.kind == CommandKind::StartSession) {
+        // The guide does not know what the session is for; whoever opened it does.
+        sent.value = m_keep.rehearsal ? 2 : 1;
+    }
+    const std::optional<Refusal> refusal = m_runner.perform(sent, cause);
+    if (refusal) {
+        emit refused(*refusal);
+    }
+    refresh();
+    schedule();
+    return !refusal;
+}
+
+void SessionAdapter::wake() {
+    m_runner.watch();
+    refresh();
+    schedule();
+}
+
+void SessionAdapter::refresh() {
+    Guide guide = m_runner.guide();
+    const bool newTap = guide.tap != m_guide.tap;
+    const bool newHold = guide.hold != m_guide.hold;
+    m_guide = std::move(guide);
+    if (newTap) {
+        emit tapPromptChanged();
+    }
+    if (newHold) {
+        emit holdPromptChanged();
+    }
+    if (m_runner.fault() != m_shownFault) {
+        m_shownFault = m_runner.fault();
+        emit faultChanged();
+    }
+    if (const std::optional<Cue> cue = m_sounder.toSound(m_guide.cues, m_runner.elapsed())) {
+        emit cueSounds(*cue);
+    }
+    emit clockMoved();
+    if (isFinished() && !m_toldClosed) {
+        m_toldClosed = true;
+        emit closed();
+    }
+}
+
+void SessionAdapter::schedule() {
+    if (isFinished()) {
+        m_timer.stop();
+        return;
+    }
+    const Millis elapsed = m_runner.elapsed();
+    Millis wait = Millis(1000) - elapsed % Millis(1000);
+    if (const auto change = nextChange(m_runner.network(), m_runner.state(), elapsed)) {
+        wait = std::min(wait, *change - elapsed);
+    }
+    // One more millisecond, so that rounding never wakes it just before the change it waits for.
+    const auto ms = static_cast<int>(wait.count() / m_keep.speed) + 1;
+    m_timer.start(std::max(ms, m_keep.speed > 1 ? kShortestWake : 1));
+}
+
+}  // namespace brinebell

@@ -1,0 +1,82 @@
+// SessionAdapter.h — the only QObject that knows the SessionRunner. Presses go in, narrow signals come out.
+//
+// Time: a precise timer wakes it at every whole second of session time (in a fast rehearsal, at most every
+// kShortestWake) and at the session's own next change. The timer is a hint to look at the clock; nothing is
+// counted by it. Sound: cueSounds() says what to sound and when; the standing cues are in guide().
+#pragma once
+
+#include <QObject>
+#include <QString>
+#include <QTimer>
+#include <memory>
+
+#include "bridge/Words.h"
+#include "session/SessionRunner.h"
+
+namespace brinebell {
+
+/// What a running session needs to stay alive, and is not the runner's own.
+struct SessionKeep {
+    QString id;  ///< in the logbook; empty when there is no logbook
+    std::unique_ptr<EventStore> store;
+    std::unique_ptr<Clock> ownClock;  ///< a rehearsal's; empty when `clock` is the machine's
+    const Clock* clock = nullptr;     ///< what the runner reads
+    int speed = 1;
+    bool rehearsal = false;
+};
+
+class SessionAdapter final : public QObject {
+    Q_OBJECT
+
+public:
+    static constexpr int kShortestWake = 50;  // ms
+
+    /// `runner` must have been made over the clock and the store in `keep`.
+    SessionAdapter(SessionRunner runner, SessionKeep keep, QObject* parent = nullptr);
+
+    const Network& network() const { return m_runner.network(); }
+    const State& state() const { return m_runner.state(); }
+    /// Closed, and everything of it on the disk.
+    bool isFinished() const { return m_runner.state().closed && m_runner.waitingEvents() == 0; }
+    const RunSheet& planned() const { return m_runner.planned(); }
+    const std::vector<Event>& events() const { return m_runner.events(); }
+    const Guide& guide() const { return m_guide; }
+    std::optional<Error> fault() const { return m_runner.fault(); }
+    std::size_t waitingEvents() const { return m_runner.waitingEvents(); }
+    const QString& sessionId() const { return m_keep.id; }
+    int speed() const { return m_keep.speed; }
+    Moment moment() const;
+
+    bool isRehearsal() const { return m_keep.rehearsal; }
+
+    /// Sends a press; a refusal comes back as refused(). True when it was taken.
+    bool perform(const Command& command, Cause cause);
+
+    /// Looks at the clock: watches, refreshes the guide, tells what changed. The timer calls it; tests do,
+    /// too.
+    void wake();
+
+signals:
+    void tapPromptChanged();
+    void holdPromptChanged();
+    void clockMoved();  ///< on every look: countdowns may read differently
+    void eventsHappened();
+    void refused(const brinebell::Refusal& refusal);
+    void cueSounds(const brinebell::Cue& cue);
+    void faultChanged();
+    void closed();
+
+private:
+    void refresh();
+    void schedule();
+
+    SessionKeep m_keep;
+    SessionRunner m_runner;
+    Guide m_guide;
+    CueSounder m_sounder;
+    std::optional<Error> m_shownFault;
+    bool m_toldClosed = false;
+    QTimer m_timer;
+};
+
+}  // namespace brinebell

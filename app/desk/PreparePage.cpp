@@ -1,0 +1,271 @@
+#include "desk/PreparePage.h"
+
+#include <QAbstractItemView>
+#include <QBoxLayout>
+#include <QComboBox>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QHeaderView>
+#include <QLabel>
+#include <QListWidget>
+#include <QPlainTextEdit>
+#include <QPushButton>
+#include <QTableView>
+
+#include "bridge/TimeText.h"
+#include "desk/RunSheetModel.h"
+#include "desk/SheetChart.h"
+
+namespace brinebell {
+
+namespace {
+
+constexpr int kNotesHeight = 92;  // beside a run sheet; faults take all the room there is
+
+QLabel* plainLabel(const char* kind = "") {
+    auto* label = new QLabel;
+    label->setTextFormat(Qt::PlainText);
+    label->setWordWrap(true);
+    label->setProperty("kind", QLatin1String(kind));
+    return label;
+}
+
+QString lines(const std::vector<std::string>& texts) {
+    QStringList list;
+    for (const std::string& text : texts) {
+        list << QStringLiteral("•  ") + toQt(text);
+    }
+    return list.join(QLatin1Char('\n'));
+}
+
+}  // namespace
+
+PreparePage::PreparePage(QWidget* parent) : QWidget(parent) {
+    auto* page = new QHBoxLayout(this);
+    page->setContentsMargins(16, 12, 16, 12);
+    page->setSpacing(16);
+    page->addLayout(buildShelf(), 0);
+    page->addLayout(buildSheet(), 1);
+    showFaults({});
+}
+
+QVBoxLayout* PreparePage::buildShelf() {
+    auto* shelf = new QVBoxLayout;
+    auto* head = plainLabel("title");
+    head->setText(tr("Classes"));
+    m_files = new QListWidget;
+    m_files->setAccessibleName(tr("Class files"));
+    m_files->setFixedWidth(250);
+    connect(m_files, &QListWidget::currentRowChanged, this, &PreparePage::readSelected);
+    auto* open = new QPushButton(tr("&Open a class file…"));
+    connect(open, &QPushButton::clicked, this, &PreparePage::chooseFile);
+    auto* again = new QPushButton(tr("Read the file &again"));
+    connect(again, &QPushButton::clicked, this, &PreparePage::readSelected);
+    auto* review = new QPushButton(tr("&Past sessions"));
+    connect(review, &QPushButton::clicked, this, &PreparePage::reviewWanted);
+    shelf->addWidget(head);
+    shelf->addWidget(m_files, 1);
+    shelf->addWidget(open);
+    shelf->addWidget(again);
+    shelf->addSpacing(12);
+    shelf->addWidget(review);
+    return shelf;
+}
+
+QVBoxLayout* PreparePage::buildSheet() {
+    auto* sheet = new QVBoxLayout;
+    sheet->setSpacing(6);
+    m_title = plainLabel("title");
+    m_plan = plainLabel("quiet");
+    m_ends = plainLabel();
+    m_logbookFault = plainLabel("fault");
+    m_chart = new SheetChart;
+    m_model = new RunSheetModel(this);
+    m_table = new QTableView;
+    m_table->setModel(m_model);
+    m_table->setAccessibleName(tr("Run sheet"));
+    m_table->setSelectionBehavior(QAbstractItemView::SelectRows);
+    m_table->setTabKeyNavigation(false);
+    m_table->verticalHeader()->hide();
+    m_table->verticalHeader()->setDefaultSectionSize(26);
+    m_table->setShowGrid(false);
+    m_table->setAlternatingRowColors(true);
+    m_table->horizontalHeader()->setHighlightSections(false);
+    m_table->horizontalHeader()->setStretchLastSection(true);
+    m_table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    m_notes = new QPlainTextEdit;
+    m_notes->setReadOnly(true);
+    m_notes->setAccessibleName(tr("What to know about this class"));
+    m_notes->setTabChangesFocus(true);
+    sheet->addWidget(m_title);
+    sheet->addWidget(m_plan);
+    sheet->addWidget(m_ends);
+    sheet->addWidget(m_logbookFault);
+    sheet->addWidget(m_chart, 4);
+    sheet->addWidget(m_table, 5);
+    sheet->addWidget(m_notes, 2);
+    sheet->addLayout(buildButtons());
+    return sheet;
+}
+
+QHBoxLayout* PreparePage::buildButtons() {
+    m_live = new QPushButton(tr("&Start live class"));
+    m_live->setProperty("lead", true);
+    connect(m_live, &QPushButton::clicked, this, [this] { emit startWanted({false, 1}); });
+    m_rehearse = new QPushButton(tr("&Rehearse"));
+    m_speed = new QComboBox;
+    m_speed->setAccessibleName(tr("Speed of the rehearsal"));
+    m_speed->view()->setAccessibleName(tr("Speeds"));
+    for (const int speed : {1, 10, 60}) {
+        m_speed->addItem(speed == 1 ? tr("in real time") : tr("%1 times as fast").arg(speed), speed);
+    }
+    connect(m_rehearse, &QPushButton::clicked, this, [this] {
+        emit startWanted({true, m_speed->currentData().toInt()});
+    });
+    auto* row = new QHBoxLayout;
+    row->addWidget(m_live);
+    row->addSpacing(24);
+    row->addWidget(m_rehearse);
+    row->addWidget(m_speed);
+    row->addStretch();
+    return row;
+}
+
+void PreparePage::setClassFiles(const QStringList& paths) {
+    m_files->clear();
+    for (const QString& path : paths) {
+        auto* item = new QListWidgetItem(QFileInfo(path).completeBaseName(), m_files);
+        item->setData(Qt::UserRole, path);
+        item->setToolTip(path.toHtmlEscaped());
+    }
+    if (m_files->count() > 0) {
+        m_files->setCurrentRow(0);
+    }
+}
+
+void PreparePage::openClass(const QString& path) {
+    for (int row = 0; row < m_files->count(); ++row) {
+        if (m_files->item(row)->data(Qt::UserRole).toString() == path) {
+            m_files->setCurrentRow(row);
+            return;
+        }
+    }
+    auto* item = new QListWidgetItem(QFileInfo(path).completeBaseName(), m_files);
+    item->setData(Qt::UserRole, path);
+    item->setToolTip(path.toHtmlEscaped());
+    m_files->setCurrentItem(item);
+}
+
+void PreparePage::chooseFile() {
+    const QListWidgetItem* current = m_files->currentItem();
+    const QString beside = current != nullptr ? current->data(Qt::UserRole).toString() : QString();
+    const QString path =
+        QFileDialog::getOpenFileName(this, tr("Open a class file"), beside, tr("Class files (*.toml)"));
+    if (!path.isEmpty()) {
+        openClass(path);
+    }
+}
+
+void PreparePage::readSelected() {
+    const QListWidgetItem* item = m_files->currentItem();
+    if (item == nullptr) {
+        showFaults({});
+        return;
+    }
+    auto read = prepareClass(item->data(Qt::UserRole).toString());
+    if (!read) {
+        showFaults(read.error());
+        return;
+    }
+    m_prepared = std::move(*read);
+    showPrepared();
+}
+
+void PreparePage::showPrepared() {
+    m_title->setText(toQt(m_prepared->plan.title));
+    m_plan->setText(describePlan());
+    m_ends->setText(describeEnds());
+    m_chart->setSheet(m_prepared->network, m_prepared->sheet);
+    m_model->setSheet(m_prepared->network, m_prepared->sheet);
+    m_table->resizeColumnsToContents();
+    constexpr int kWidest = 250;
+    for (int column = 0; column < RunSheetModel::kColumns - 1; ++column) {
+        m_table->setColumnWidth(column, std::min(kWidest, m_table->columnWidth(column)));
+    }
+    m_notes->setPlainText(m_prepared->warnings.empty() ? tr("Nothing stands against this run sheet.")
+                                                       : lines(m_prepared->warnings));
+    m_notes->setMaximumHeight(kNotesHeight);
+    m_chart->show();
+    m_table->show();
+    m_live->setEnabled(true);
+    m_rehearse->setEnabled(true);
+}
+
+void PreparePage::showFaults(const std::vector<Error>& faults) {
+    m_prepared.reset();
+    m_chart->clear();
+    m_model->clear();
+    m_chart->hide();
+    m_table->hide();
+    m_notes->setMaximumHeight(QWIDGETSIZE_MAX);
+    m_plan->clear();
+    m_live->setEnabled(false);
+    m_rehearse->setEnabled(false);
+    if (faults.empty()) {
+        m_title->setText(tr("No class chosen"));
+        m_ends->setText(tr("Choose a class at the left, or open a class file."));
+        m_notes->clear();
+        return;
+    }
+    m_title->setText(tr("This class cannot be read yet"));
+    m_ends->setText(tr("Mend what is named below in any text editor, then press “Read the file again”."));
+    QStringList list;
+    for (const Error& fault : faults) {
+        list << toQt(describe(fault));
+    }
+    m_notes->setPlainText(list.join(QLatin1Char('\n')));
+}
+
+QString PreparePage::faults() const {
+    return m_prepared ? QString() : m_notes->toPlainText();
+}
+
+void PreparePage::setLogbookFault(const QString& words) {
+    m_logbookFault->setText(words);
+    m_logbookFault->setVisible(!words.isEmpty());
+}
+
+void PreparePage::focusStart() {
+    if (m_live->isEnabled()) {
+        m_live->setFocus();
+    } else {
+        m_files->setFocus();
+    }
+}
+
+QString PreparePage::describePlan() const {
+    const Network& network = m_prepared->network;
+    const QString helpers = network.helpers == 0   ? tr("no helper")
+                            : network.helpers == 1 ? tr("one helper")
+                                                   : tr("%1 helpers").arg(network.helpers);
+    return QStringList{toQt(network.teacher), helpers, toQt(network.venueName), toQt(network.altitude),
+                       dayAndTime(network.startUtc)}
+        .join(QStringLiteral("  ·  "));
+}
+
+QString PreparePage::describeEnds() const {
+    const Network& network = m_prepared->network;
+    const RunSheet& sheet = m_prepared->sheet;
+    const Seconds spare = network.slot - sheet.classEnd;
+    const QString inSlot = spare >= Seconds::zero() ? tr("%1 before the room must be empty").arg(spanText(spare))
+                                                    : tr("%1 AFTER the room must be empty").arg(spanText(spare));
+    QString ends =
+        tr("Class ends %1, %2. Kitchen ends %3.")
+            .arg(timeOfDay(network.startUtc + sheet.classEnd), inSlot, timeOfDay(network.startUtc + sheet.kitchenEnd));
+    if (!network.kitchenCloser.empty()) {
+        ends += QLatin1Char(' ') + tr("%1 stays until then.").arg(toQt(network.kitchenCloser));
+    }
+    return ends;
+}
+
+}  // namespace brinebell

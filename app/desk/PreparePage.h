@@ -1,0 +1,71 @@
+// PreparePage.h — choose a class, read its run sheet, start it live or as a rehearsal.
+//
+// A file with faults shows them all, each with its place, and is read again at a press once it has been
+// mended.
+#pragma once
+
+#include <QWidget>
+#include <optional>
+
+#include "bridge/Sessions.h"
+#include "desk/ClassShelf.h"
+
+class QComboBox;
+class QHBoxLayout;
+class QLabel;
+class QListWidget;
+class QPlainTextEdit;
+class QPushButton;
+class QTableView;
+class QVBoxLayout;
+
+namespace brinebell {
+
+class RunSheetModel;
+class SheetChart;
+
+class PreparePage final : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit PreparePage(QWidget* parent = nullptr);
+
+    void setClassFiles(const QStringList& paths);
+    void openClass(const QString& path);         ///< adds it to the list when it is not there
+    void setLogbookFault(const QString& words);  ///< shown until it is empty
+
+    const std::optional<PreparedClass>& prepared() const { return m_prepared; }
+    QString faults() const;
+    void focusStart();  ///< puts the keyboard on the button that starts the class
+
+signals:
+    void startWanted(const brinebell::SessionStart& start);
+    void reviewWanted();
+
+private:
+    QVBoxLayout* buildShelf();
+    QVBoxLayout* buildSheet();
+    QHBoxLayout* buildButtons();
+    void chooseFile();
+    void readSelected();
+    void showPrepared();
+    void showFaults(const std::vector<Error>& faults);
+    QString describePlan() const;
+    QString describeEnds() const;
+
+    std::optional<PreparedClass> m_prepared;
+    QListWidget* m_files;
+    QLabel* m_title;
+    QLabel* m_plan;
+    QLabel* m_ends;
+    QLabel* m_logbookFault;
+    SheetChart* m_chart;
+    RunSheetModel* m_model;
+    QTableView* m_table;
+    QPlainTextEdit* m_notes;
+    QPushButton* m_live;
+    QPushButton* m_rehearse;
+    QComboBox* m_speed;
+};
+
+}  // namespace brinebell

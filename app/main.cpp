@@ -1,0 +1,86 @@
+// main.cpp — builds the clock, the logbook, the speaker and the window, and wires them.
+#include <QApplication>
+#include <QCommandLineParser>
+#include <QDir>
+#include <QTextStream>
+
+#include "MainWindow.h"
+#include "Theme.h"
+#include "base/SystemClock.h"
+#include "desk/ClassShelf.h"
+#include "desk/PreparePage.h"
+#include "sound/CuePlayer.h"
+
+namespace {
+
+constexpr int kUsage = 2;
+
+struct Arguments {
+    QString classFile;
+    QString logbook;
+    int rehearse = 0;  ///< speed; 0: no rehearsal at once
+};
+
+Arguments readArguments(const QApplication& application) {
+    QCommandLineParser parser;
+    parser.setApplicationDescription(
+        QCoreApplication::translate("main", "Timer and step guide for people who teach home canning."));
+    parser.addHelpOption();
+    parser.addVersionOption();
+    parser.addPositionalArgument(QStringLiteral("class"), QCoreApplication::translate("main", "A class file to open."),
+                                 QStringLiteral("[CLASS.toml]"));
+    const QCommandLineOption logbook(
+        QStringLiteral("logbook"), QCoreApplication::translate("main", "The logbook to use."), QStringLiteral("FILE"));
+    const QCommandLineOption rehearse(
+        QStringLiteral("rehearse"),
+        QCoreApplication::translate("main", "Rehearse the class at once, at 1 to 60 times the speed."),
+        QStringLiteral("SPEED"));
+    parser.addOption(logbook);
+    parser.addOption(rehearse);
+    parser.process(application);
+    Arguments arguments;
+    arguments.classFile = parser.positionalArguments().value(0);
+    arguments.logbook = parser.value(logbook);
+    if (parser.isSet(rehearse)) {
+        bool isNumber = false;
+        arguments.rehearse = parser.value(rehearse).toInt(&isNumber);
+        if (!isNumber || arguments.rehearse < 1 || arguments.rehearse > 60) {
+            QTextStream(stderr) << QCoreApplication::translate("main", "--rehearse: a whole number from 1 to 60")
+                                << Qt::endl;
+            std::exit(kUsage);
+        }
+    }
+    return arguments;
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    QApplication application(argc, argv);
+    QCoreApplication::setApplicationName(QStringLiteral("brinebell"));
+    QCoreApplication::setApplicationVersion(QStringLiteral(BRINEBELL_VERSION));
+    brinebell::theme::dress(application);
+    const Arguments arguments = readArguments(application);
+
+    const brinebell::SystemClock clock;
+    auto logbook = brinebell::Logbook::open(arguments.logbook.isEmpty() ? brinebell::defaultLogbookPath()
+                                                                        : arguments.logbook.toStdString());
+    brinebell::CuePlayer speaker;
+    brinebell::Ground ground;
+    ground.clock = &clock;
+    ground.speaker = &speaker;
+    if (logbook) {
+        ground.logbook = &*logbook;
+    } else {
+        ground.whyNoLogbook = logbook.error();
+    }
+    brinebell::MainWindow window(ground);
+    const QString chosen =
+        arguments.classFile.isEmpty() ? QString() : QDir::current().absoluteFilePath(arguments.classFile);
+    window.begin(brinebell::classFilesAround(QCoreApplication::applicationDirPath()), chosen);
+    window.showMaximized();
+    if (arguments.rehearse > 0) {
+        window.startSession({true, arguments.rehearse});
+    }
+    return QApplication::exec();
+}

@@ -1,0 +1,288 @@
+#include "stage/BoardView.h"
+
+#include <QCoreApplication>
+#include <QStringList>
+#include <algorithm>
+
+#include "bridge/TimeText.h"
+
+namespace brinebell {
+
+namespace {
+
+struct BoardWords {
+    Q_DECLARE_TR_FUNCTIONS(BoardWords)
+};
+
+const Activity& activityAt(const Moment& moment, int index) {
+    return moment.network.activities[static_cast<std::size_t>(index)];
+}
+
+QString joined(const std::vector<std::string>& texts, const QString& between) {
+    QStringList list;
+    for (const std::string& text : texts) {
+        list << toQt(text);
+    }
+    return list.join(between);
+}
+
+ActionView activityView(const QString& kicker, int index, const Moment& moment) {
+    const Activity& activity = activityAt(moment, index);
+    ActionView view;
+    view.kicker = kicker;
+    view.title = toQt(activity.title);
+    view.lookFor =
+        activity.lookFor.empty() ? toQt(activity.detail) : BoardWords::tr("Until: %1").arg(toQt(activity.lookFor));
+    view.amounts = joined(activity.amounts, QStringLiteral("  ·  "));
+    view.aside = joined(activity.cautions, QStringLiteral("  "));
+    return view;
+}
+
+/// What else is in somebody's hands, in one line; empty when nothing is.
+QString alsoUnderWay(const Guide& guide, int shown, const Moment& moment) {
+    QStringList others;
+    for (const int activity : guide.handsOn) {
+        if (activity != shown) {
+            others << Words::inSentence(Words::activity(activity, moment.network));
+        }
+    }
+    return others.isEmpty() ? QString() : BoardWords::tr("Also under way: %1.").arg(others.join(QStringLiteral("; ")));
+}
+
+bool isInHand(const Guide& guide, int activity) {
+    return std::find(guide.handsOn.begin(), guide.handsOn.end(), activity) != guide.handsOn.end();
+}
+
+QString finishKicker(const Guide& guide, int activity, const Moment& moment) {
+    if (isInHand(guide, activity)) {
+        return BoardWords::tr("My hands now");
+    }
+    return activityAt(moment, activity).endsBySight ? BoardWords::tr("Watch for the end")
+                                                    : BoardWords::tr("Its time is over");
+}
+
+ActionView tapView(const Guide& guide, const Moment& moment) {
+    const Prompt& tap = *guide.tap;
+    switch (tap.kind) {
+        case PromptKind::StartSession:
+            return {BoardWords::tr("Ready"),
+                    toQt(moment.network.title),
+                    BoardWords::tr("The next press starts the clock."),
+                    {},
+                    {}};
+        case PromptKind::StartActivity:
+        case PromptKind::StartLift:
+            return activityView(BoardWords::tr("Start now"), tap.activity, moment);
+        case PromptKind::DoPulse: {
+            ActionView view = activityView(BoardWords::tr("Look now"), tap.activity, moment);
+            if (const auto& pulse = activityAt(moment, tap.activity).pulse) {
+                view.title = toQt(pulse->action);
+            }
+            return view;
+        }
+        case PromptKind::FinishActivity:
+            return activityView(finishKicker(guide, tap.activity, moment), tap.activity, moment);
+        case PromptKind::SayPoint:
+            return {BoardWords::tr("Say now"),
+                    toQt(moment.network.talk[static_cast<std::size_t>(tap.talk)].text),
+                    {},
+                    {},
+                    {}};
+        case PromptKind::TurnHeatOff:
+            return {BoardWords::tr("Now"),
+                    BoardWords::tr("Turn the heat off, take the canner lid off"),
+                    BoardWords::tr("%1 has had its whole process time.")
+                        .arg(Words::sentence(Words::load(tap.load, moment.network))),
+                    {},
+                    {}};
+        case PromptKind::EndClass:
+        case PromptKind::CloseSession:
+        case PromptKind::SeeBoil:
+        case PromptKind::VouchBoil:
+        case PromptKind::ConfirmRemedy:
+            break;
+    }
+    return {BoardWords::tr("Now"), Words::sentence(Words::prompt(tap, moment)), {}, {}, {}};
+}
+
+ActionView holdView(const Prompt& hold, const Moment& moment) {
+    switch (hold.kind) {
+        case PromptKind::SeeBoil:
+            return {BoardWords::tr("Hands free"),
+                    BoardWords::tr("Watch for the rolling boil"),
+                    BoardWords::tr("Big bubbles break all over the surface and do not stop when it is stirred."),
+                    {},
+                    {}};
+        case PromptKind::VouchBoil:
+            return {BoardWords::tr("Answer first"),
+                    BoardWords::tr("Did the boil hold?"),
+                    Words::sentence(Words::prompt(hold, moment)),
+                    {},
+                    BoardWords::tr("If nobody can say so: L, boil lost, counts again from the full time.")};
+        case PromptKind::StartLift:
+            return {BoardWords::tr("Now"),
+                    Words::sentence(Words::prompt(hold, moment)),
+                    BoardWords::tr("Straight up, an inch apart, no draught. Do not tighten the bands."),
+                    {},
+                    {}};
+        default:
+            return {BoardWords::tr("Now"), Words::sentence(Words::prompt(hold, moment)), {}, {}, {}};
+    }
+}
+
+/// Waits are for talking: the first thing that may be said and has not been.
+QString freeTalk(const Moment& moment) {
+    for (std::size_t i = 0; i < moment.network.talk.size(); ++i) {
+        const NetworkTalk& talk = moment.network.talk[i];
+        const bool said = i < moment.state.said.size() && moment.state.said[i];
+        if (!said && !talk.mustSay && talk.activity < 0) {
+            return BoardWords::tr("A moment to say: %1").arg(toQt(talk.text));
+        }
+    }
+    return BoardWords::tr("Nothing wants your hands. The board will call.");
+}
+
+/// Things that cannot wait for a load to be lifted.
+bool isUrgent(PromptKind kind) {
+    return kind == PromptKind::TurnHeatOff || kind == PromptKind::DoPulse;
+}
+
+bool belongsTo(const Cue& cue, const StationStrip& strip) {
+    return (cue.activity >= 0 && cue.activity == strip.activity) || (cue.load >= 0 && cue.load == strip.load);
+}
+
+Urge urgeOf(CueKind kind) {
+    switch (kind) {
+        case CueKind::Tick:
+        case CueKind::Soon:
+            return Urge::Soon;
+        case CueKind::Due:
+        case CueKind::End:
+            return Urge::Due;
+        case CueKind::Stop:
+            return Urge::Stop;
+    }
+    return Urge::Soon;
+}
+
+void addTimes(TileView& view, const StationStrip& strip, const Moment& moment) {
+    const ActivityState& state = moment.state.activities[static_cast<std::size_t>(strip.activity)];
+    const Activity& activity = activityAt(moment, strip.activity);
+    const QString until = activity.lookFor.empty() ? BoardWords::tr("until it is seen")
+                                                   : BoardWords::tr("until: %1").arg(toQt(activity.lookFor));
+    if (strip.nextLook) {
+        view.big = countdown(*strip.nextLook - moment.elapsed);
+        view.note = BoardWords::tr("look at %1").arg(timeOfDay(moment.utcAt(*strip.nextLook)));
+    } else if (strip.endsAt) {
+        view.big = countdown(*strip.endsAt - moment.elapsed);
+        view.note = BoardWords::tr("to %1").arg(timeOfDay(moment.utcAt(*strip.endsAt)));
+    } else if (strip.waitsForSight) {
+        view.big = BoardWords::tr("watch");
+        view.note = until;
+    } else if (state.started) {
+        view.big = BoardWords::tr("on");
+        view.note = BoardWords::tr("since %1").arg(timeOfDay(moment.utcAt(*state.started)));
+    }
+}
+
+}  // namespace
+
+ActionView actionView(const Guide& guide, const Moment& moment) {
+    const bool stop = !guide.cues.empty() && guide.cues.front().kind == CueKind::Stop;
+    if (stop && guide.hold) {
+        return holdView(*guide.hold, moment);
+    }
+    const bool liftNow = guide.hold && guide.hold->kind == PromptKind::StartLift;
+    if (liftNow && !(guide.tap && isUrgent(guide.tap->kind))) {
+        return holdView(*guide.hold, moment);
+    }
+    if (guide.tap) {
+        ActionView view = tapView(guide, moment);
+        const QString also = alsoUnderWay(guide, guide.tap->activity, moment);
+        view.aside = view.aside.isEmpty() || also.isEmpty() ? view.aside + also : also + QLatin1Char(' ') + view.aside;
+        return view;
+    }
+    if (!guide.handsOn.empty()) {
+        return activityView(BoardWords::tr("My hands now"), guide.handsOn.front(), moment);
+    }
+    if (guide.hold) {
+        return holdView(*guide.hold, moment);
+    }
+    return {BoardWords::tr("Hands free"), BoardWords::tr("Wait and talk"), freeTalk(moment), {}, {}};
+}
+
+QString nextView(const Guide& guide, const Moment& moment) {
+    if (!guide.next) {
+        return {};
+    }
+    const int rest = guide.tap && guide.tap->kind == PromptKind::TurnHeatOff
+                         ? moment.network.loads[static_cast<std::size_t>(guide.tap->load)].rest
+                         : -1;
+    // The rest begins with the very press that is named now; what follows it is the waiting.
+    return *guide.next == rest ? BoardWords::tr("let the jars rest for %1").arg(spanText(kRestBeforeLifting))
+                               : Words::activity(*guide.next, moment.network);
+}
+
+TileView tileView(const StationStrip& strip, const Guide& guide, const Moment& moment) {
+    TileView view;
+    view.name = toQt(moment.network.stations[static_cast<std::size_t>(strip.station)].name);
+    if (strip.activity < 0) {
+        view.what = strip.stationHold < 0 ? BoardWords::tr("free") : BoardWords::tr("kept");
+    } else {
+        view.urge = Urge::Running;
+        view.what = Words::activity(strip.activity, moment.network);
+        addTimes(view, strip, moment);
+    }
+    if (strip.load >= 0) {
+        const LoadPhase phase = moment.state.loads[static_cast<std::size_t>(strip.load)].phase;
+        view.what =
+            QStringLiteral("%1: %2").arg(Words::sentence(Words::load(strip.load, moment.network)), Words::phase(phase));
+    }
+    // Cues stand most urgent first.
+    const auto cue = std::find_if(guide.cues.begin(), guide.cues.end(),
+                                  [&](const Cue& standing) { return belongsTo(standing, strip); });
+    if (cue != guide.cues.end()) {
+        view.urge = urgeOf(cue->kind);
+        view.badge = Words::cueKind(cue->kind);
+    }
+    return view;
+}
+
+ClockView clockView(const Guide& guide, const Moment& moment) {
+    const auto at = [&](Seconds fromStart) { return timeOfDay(moment.utcAt(fromStart)); };
+    ClockView view;
+    view.now = timeOfDay(moment.utc);
+    view.classEnd = at(guide.classEnd);
+    view.classPlanned = BoardWords::tr("planned %1").arg(at(guide.plannedClassEnd));
+    view.kitchenEnd = at(guide.kitchenEnd);
+    view.kitchenPlanned = BoardWords::tr("planned %1").arg(at(guide.plannedKitchenEnd));
+    view.standing =
+        moment.state.started ? aheadOrBehind(guide.classEnd, guide.plannedClassEnd) : BoardWords::tr("not started");
+    return view;
+}
+
+QString cuesView(const Guide& guide, const Moment& moment) {
+    QStringList lines;
+    for (const Cue& cue : guide.cues) {
+        lines << QStringLiteral("%1  %2").arg(Words::cueKind(cue.kind), Words::cue(cue, moment));
+    }
+    return lines.join(QStringLiteral("   |   "));
+}
+
+PointsView pointsView(const Guide& guide, const Moment& moment) {
+    int said = 0;
+    for (std::size_t i = 0; i < moment.network.talk.size() && i < moment.state.said.size(); ++i) {
+        said += moment.network.talk[i].mustSay && moment.state.said[i] ? 1 : 0;
+    }
+    PointsView view;
+    view.head = BoardWords::tr("Must be said: %1 open, %2 said").arg(guide.openPoints.size()).arg(said);
+    QStringList lines;
+    for (std::size_t i = 0; i < guide.openPoints.size() && i < kPointsShown; ++i) {
+        const NetworkTalk& talk = moment.network.talk[static_cast<std::size_t>(guide.openPoints[i])];
+        lines << QStringLiteral("☐ %1  %2").arg(QString::number(i + 1), toQt(talk.text));
+    }
+    view.list = guide.openPoints.empty() ? BoardWords::tr("✓ All of it is said.") : lines.join(QLatin1Char('\n'));
+    return view;
+}
+
+}  // namespace brinebell

@@ -1,0 +1,61 @@
+// BoardView.h — what stands on the board, worked out from the guide as plain values. No widgets, no clock.
+#pragma once
+
+#include <QString>
+#include <vector>
+
+#include "bridge/Words.h"
+
+namespace brinebell {
+
+/// What the presenter's hands do now.
+struct ActionView {
+    QString kicker;   ///< "My hands now", "Start now", "Hands free"
+    QString title;    ///< verb first
+    QString lookFor;  ///< the end-point, or what is waited for
+    QString amounts;  ///< for this batch
+    QString aside;    ///< what helpers have in hand; cautions
+    bool operator==(const ActionView&) const = default;
+};
+ActionView actionView(const Guide& guide, const Moment& moment);
+
+/// What comes after this; empty when nothing does.
+QString nextView(const Guide& guide, const Moment& moment);
+
+/// By rising urgency. It changes weight and shape of a tile, and puts a word on it; never its place.
+enum class Urge { Idle, Running, Soon, Due, Stop };
+
+struct TileView {
+    QString name;   ///< of the station
+    QString what;   ///< on it now
+    QString big;    ///< a countdown, or one word
+    QString note;   ///< the end time, or what it waits for
+    QString badge;  ///< "DUE"; empty when nothing is wanted
+    Urge urge = Urge::Idle;
+    bool operator==(const TileView&) const = default;
+};
+TileView tileView(const StationStrip& strip, const Guide& guide, const Moment& moment);
+
+struct ClockView {
+    QString now;
+    QString classEnd;
+    QString classPlanned;
+    QString kitchenEnd;
+    QString kitchenPlanned;
+    QString standing;  ///< "3 min behind"
+    bool operator==(const ClockView&) const = default;
+};
+ClockView clockView(const Guide& guide, const Moment& moment);
+
+/// Every cue that stands, most urgent first, in one text; empty when none does.
+QString cuesView(const Guide& guide, const Moment& moment);
+
+struct PointsView {
+    QString head;  ///< "To say: 3 open, 2 said"
+    QString list;  ///< the next few open points, numbered
+    bool operator==(const PointsView&) const = default;
+};
+inline constexpr std::size_t kPointsShown = 2;
+PointsView pointsView(const Guide& guide, const Moment& moment);
+
+}  // namespace brinebell

@@ -1,0 +1,70 @@
+#include "stage/StageKeys.h"
+
+#include <QCoreApplication>
+
+namespace brinebell {
+
+namespace {
+
+struct KeyWords {
+    Q_DECLARE_TR_FUNCTIONS(KeyWords)
+};
+
+}  // namespace
+
+StageKey stageKeyOf(int qtKey) {
+    switch (qtKey) {
+        case Qt::Key_Space:
+        case Qt::Key_Enter:
+        case Qt::Key_Return:
+        case Qt::Key_Right:
+        case Qt::Key_Down:
+        case Qt::Key_PageDown:
+            return StageKey::Next;
+        case Qt::Key_PageUp:
+        case Qt::Key_Left:
+        case Qt::Key_Up:
+            return StageKey::LookBack;
+        case Qt::Key_B:
+            return StageKey::BoilSeen;
+        case Qt::Key_L:
+            return StageKey::BoilLost;
+        case Qt::Key_H:
+            return StageKey::HeatOff;
+        case Qt::Key_U:
+            return StageKey::Undo;
+        case Qt::Key_T:
+            return StageKey::TickPoint;
+        case Qt::Key_N:
+            return StageKey::Note;
+        case Qt::Key_W:
+            return StageKey::WhereWasI;
+        case Qt::Key_M:
+            return StageKey::More;
+        case Qt::Key_Escape:
+            return StageKey::Leave;
+        default:
+            return StageKey::None;
+    }
+}
+
+Cause causeOf(int qtKey) {
+    return qtKey == Qt::Key_PageDown || qtKey == Qt::Key_PageUp ? Cause::Pedal : Cause::Key;
+}
+
+const std::vector<KeyHint>& keyHints() {
+    static const std::vector<KeyHint> hints{
+        {StageKey::BoilSeen, QStringLiteral("B"), KeyWords::tr("Boil seen (hold)")},
+        {StageKey::BoilLost, QStringLiteral("L"), KeyWords::tr("Boil lost")},
+        {StageKey::HeatOff, QStringLiteral("H"), KeyWords::tr("Heat off")},
+        {StageKey::Undo, QStringLiteral("U"), KeyWords::tr("Undo")},
+        {StageKey::TickPoint, QStringLiteral("T"), KeyWords::tr("Said")},
+        {StageKey::Note, QStringLiteral("N"), KeyWords::tr("Note")},
+        {StageKey::WhereWasI, QStringLiteral("W"), KeyWords::tr("Where was I")},
+        {StageKey::More, QStringLiteral("M"), KeyWords::tr("More")},
+        {StageKey::Leave, QStringLiteral("Esc"), KeyWords::tr("Leave")},
+    };
+    return hints;
+}
+
+}  // namespace brinebell

@@ -1,0 +1,291 @@
+#include "stage/StagePage.h"
+
+#include <QHBoxLayout>
+#include <QPushButton>
+#include <QScreen>
+
+#include "Theme.h"
+#include "bridge/TimeText.h"
+
+namespace brinebell {
+
+namespace {
+
+constexpr int kMouse = -1;      // stands for the mouse where a key code is asked for
+constexpr int kPollEvery = 16;  // ms while a key is down or has just been let go
+
+QString stageSheet() {
+    return QStringLiteral(
+               "QWidget#stage { background: %1; }"
+               "QFrame[panel=\"true\"] { background: %2; border: 1px solid %3; border-radius: 4px; }"
+               "QFrame[recall=\"true\"] { background: %1; border: 4px double %4; }"
+               "QLabel[kind=\"boardTitle\"] { color: %5; font-size: 24px; font-weight: bold; }"
+               "QLabel[kind=\"boardQuiet\"] { color: %6; font-size: 16px; }"
+               "#stage QPushButton { background: %1; color: %5; border: 1px solid %3; border-radius: 3px;"
+               " padding: 3px 8px; font-size: 15px; text-align: left; }"
+               "QFrame[recall=\"true\"] QPushButton { font-size: 18px; padding: 4px 10px; }"
+               "#stage QPushButton:focus, #stage QPushButton:hover { border: 2px solid %4; padding: 2px 7px; "
+               "}"
+               "#stage QLineEdit { background: %2; color: %5; border: 1px solid %4; font-size: 20px; "
+               "padding: 4px; }")
+        .arg(theme::kStageGround.name(), theme::kStagePanel.name(), theme::kStageLine.name(), theme::kBrass.name(),
+             theme::kStageText.name(), theme::kStageQuiet.name());
+}
+
+}  // namespace
+
+StagePage::StagePage(const Clock& inputClock, QWidget* parent) : QWidget(parent), m_inputClock(&inputClock) {
+    setObjectName(QStringLiteral("stage"));
+    setAccessibleName(tr("Live board"));
+    setAttribute(Qt::WA_StyledBackground);
+    setFocusPolicy(Qt::StrongFocus);
+    setStyleSheet(stageSheet());
+    buildBoard();
+    connectPrompts();
+    m_holdTimer.setTimerType(Qt::PreciseTimer);
+    m_holdTimer.setInterval(kPollEvery);
+    connect(&m_holdTimer, &QTimer::timeout, this, &StagePage::pollKeys);
+    m_noticeTimer.setSingleShot(true);
+    connect(&m_noticeTimer, &QTimer::timeout, this, [this] { m_notice->clear(); });
+}
+
+void StagePage::buildBoard() {
+    auto* board = new QVBoxLayout(this);
+    board->setContentsMargins(12, 6, 12, 6);
+    board->setSpacing(6);
+    m_clock = new ClockLine;
+    board->addWidget(m_clock, 9);
+
+    m_middle = new QWidget;
+    auto* middle = new QHBoxLayout(m_middle);
+    middle->setContentsMargins(0, 0, 0, 0);
+    middle->setSpacing(8);
+    m_action = new ActionPanel;
+    middle->addWidget(m_action, 60);
+    auto* side = new QVBoxLayout;
+    side->setSpacing(8);
+    m_next = new NextPanel;
+    m_points = new PointsPanel;
+    side->addWidget(m_next, 32);
+    side->addWidget(m_points, 68);
+    middle->addLayout(side, 40);
+    board->addWidget(m_middle, 45);
+
+    m_stations = new StationRow;
+    board->addWidget(m_stations, 25);
+
+    auto* lines = new QHBoxLayout;
+    m_cues = new FitText;
+    m_cues->setInk(theme::kBrass);
+    m_cues->setBold(true);
+    m_cues->setAccessibleDescription(tr("Cues that stand"));
+    m_notice = new FitText;
+    m_notice->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    lines->addWidget(m_cues, 60);
+    lines->addWidget(m_notice, 40);
+    board->addLayout(lines, 5);
+
+    auto* prompts = new QHBoxLayout;
+    prompts->setSpacing(8);
+    m_tapBox = new PromptBox(tr("Space"));
+    m_holdBox = new PromptBox(tr("Hold Space 1 s"));
+    prompts->addWidget(m_tapBox, 1);
+    prompts->addWidget(m_holdBox, 1);
+    board->addLayout(prompts, 14);
+
+    auto* keyRow = new QHBoxLayout;
+    keyRow->setSpacing(6);
+    buildKeyRow(keyRow);
+    board->addLayout(keyRow);
+
+    m_recall = new RecallPanel(this);
+    m_recall->hide();
+    m_choice = new ChoicePanel(this);
+}
+
+void StagePage::buildKeyRow(QHBoxLayout* row) {
+    for (const KeyHint& hint : keyHints()) {
+        auto* button = new QPushButton(QStringLiteral("%1  %2").arg(hint.cap, hint.words));
+        button->setFocusPolicy(Qt::NoFocus);
+        button->setAccessibleName(hint.words);
+        row->addWidget(button);
+        if (hint.key == StageKey::BoilSeen) {
+            connect(button, &QPushButton::pressed, this, [this] { press(Source::BoilKey, kMouse); });
+            connect(button, &QPushButton::released, this, [this] { release(Source::BoilKey, kMouse); });
+        } else {
+            connect(button, &QPushButton::clicked, this, [this, key = hint.key] { ownKey(key, Cause::Mouse); });
+        }
+    }
+    m_standing = new FitText;
+    m_standing->setInk(theme::kStopGround);
+    m_standing->setBold(true);
+    m_standing->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    m_standing->setAccessibleDescription(tr("Faults that stand"));
+    row->addWidget(m_standing, 1);
+}
+
+void StagePage::connectPrompts() {
+    connect(m_tapBox, &PromptBox::pressed, this, [this] {
+        m_pressCause = Cause::Mouse;
+        press(Source::OneKey, kMouse);
+    });
+    connect(m_tapBox, &PromptBox::released, this, [this] { release(Source::OneKey, kMouse); });
+    connect(m_holdBox, &PromptBox::pressed, this, [this] { press(Source::HoldBox, kMouse); });
+    connect(m_holdBox, &PromptBox::released, this, [this] { release(Source::HoldBox, kMouse); });
+    connect(m_choice, &ChoicePanel::chosen, this, [this](const Command& command, Cause cause) {
+        if (m_session != nullptr) {
+            m_session->perform(command, cause);
+        }
+    });
+    connect(m_choice, &ChoicePanel::dismissed, this, &StagePage::showBoardAgain);
+}
+
+void StagePage::setSession(SessionAdapter* session) {
+    if (m_session != nullptr) {
+        m_session->disconnect(this);
+    }
+    m_session = session;
+    m_recall->hide();
+    m_choice->hide();
+    m_notice->clear();
+    m_keys = {};
+    m_ownKeys = {};
+    m_lastPress = inputNow();
+    if (session == nullptr) {
+        return;
+    }
+    connect(session, &SessionAdapter::tapPromptChanged, this, [this] { promptsShown(PromptSlot::Tap); });
+    connect(session, &SessionAdapter::holdPromptChanged, this, [this] { promptsShown(PromptSlot::Hold); });
+    connect(session, &SessionAdapter::clockMoved, this, &StagePage::refresh);
+    connect(session, &SessionAdapter::faultChanged, this, &StagePage::refreshStanding);
+    connect(session, &SessionAdapter::refused, this,
+            [this](const Refusal& refusal) { showNotice(Words::refusal(refusal, m_session->moment())); });
+    promptsShown(PromptSlot::Tap);
+    promptsShown(PromptSlot::Hold);
+    m_stations->build(session->guide().strips.size());
+    fitType();
+    refreshStanding();
+    refresh();
+    setFocus();
+}
+
+void StagePage::setSoundFault(const QString& reason) {
+    m_soundFault = reason;
+    refreshStanding();
+}
+
+void StagePage::refresh() {
+    if (m_session == nullptr) {
+        return;
+    }
+    const Guide& guide = m_session->guide();
+    const Moment moment = m_session->moment();
+    QString mode;
+    if (m_session->isRehearsal()) {
+        mode = m_session->speed() > 1 ? tr("Rehearsal, %1 times as fast").arg(m_session->speed()) : tr("Rehearsal");
+    }
+    m_clock->present(clockView(guide, moment), mode);
+    m_action->present(actionView(guide, moment));
+    m_next->present(nextView(guide, moment));
+    m_next->setGrown(!guide.handsOn.empty() && inputNow() - m_lastPress >= kGrowNextAfter);
+    m_points->present(pointsView(guide, moment));
+    m_stations->present(guide, moment);
+    m_cues->setText(cuesView(guide, moment));
+    refreshPrompts();
+    if (m_recall->isVisible()) {
+        m_recall->present(recallView(m_session->events(), guide, moment));
+    }
+}
+
+void StagePage::refreshPrompts() {
+    // What a press does must always stand on the screen, so the prompts step back while a panel takes the keys.
+    if (m_recall->isVisible() || m_choice->isVisible()) {
+        const QString why =
+            m_recall->isVisible() ? tr("Any key goes back to the board") : tr("The question above comes first");
+        m_tapBox->setIdle(why);
+        m_holdBox->setIdle(why);
+        return;
+    }
+    const Moment moment = m_session->moment();
+    const auto fill = [&](PromptBox* box, const std::optional<Prompt>& prompt) {
+        if (prompt) {
+            box->setWords(Words::sentence(Words::prompt(*prompt, moment)));
+        } else {
+            box->setIdle(tr("Nothing to answer now"));
+        }
+    };
+    fill(m_tapBox, m_session->guide().tap);
+    fill(m_holdBox, m_session->guide().hold);
+}
+
+void StagePage::refreshStanding() {
+    QStringList lines;
+    if (m_session != nullptr && m_session->fault()) {
+        lines << tr("Not saved, %1 waiting: %2")
+                     .arg(QString::number(m_session->waitingEvents()), toQt(m_session->fault()->message));
+    }
+    if (!m_soundFault.isEmpty()) {
+        lines << m_soundFault;
+    }
+    m_standing->setText(lines.join(QStringLiteral("  ·  ")));
+}
+
+void StagePage::fitType() {
+    if (m_session == nullptr) {
+        return;
+    }
+    const BoardType type =
+        BoardType::forDistance(m_session->network().readingDistance, theme::pixelsPerMillimetre(screen()));
+    m_clock->setType(type);
+    m_action->setType(type);
+    m_next->setType(type);
+    m_points->setType(type);
+    m_recall->setType(type);
+    m_stations->setType(type);
+    m_cues->setLargest(type.least);
+    m_notice->setLargest(type.least);
+    m_standing->setLargest(type.near);
+    m_tapBox->setLargest(type.least);
+    m_holdBox->setLargest(type.least);
+}
+
+void StagePage::placeOverlays() {
+    m_recall->setGeometry(m_middle->geometry());
+    m_choice->setGeometry(m_middle->geometry());
+}
+
+void StagePage::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    fitType();
+    layout()->activate();
+    placeOverlays();
+}
+
+void StagePage::showRecall() {
+    m_recall->present(recallView(m_session->events(), m_session->guide(), m_session->moment()));
+    placeOverlays();
+    m_recall->show();
+    m_recall->raise();
+    refreshPrompts();
+}
+
+void StagePage::showBoardAgain() {
+    // The prompts come onto the screen anew, so nothing is answered by a finger that only closed a panel.
+    promptsShown(PromptSlot::Tap);
+    promptsShown(PromptSlot::Hold);
+    setFocus();
+    refresh();
+}
+
+void StagePage::promptsShown(PromptSlot slot) {
+    for (OneKey& key : m_keys) {
+        key.promptShown(slot, inputNow());
+    }
+}
+
+void StagePage::showNotice(const QString& words) {
+    m_notice->setText(words);
+    m_noticeTimer.start(kNoticeFor);
+}
+
+}  // namespace brinebell

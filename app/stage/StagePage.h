@@ -1,0 +1,109 @@
+// StagePage.h — the live board: one key, fixed places, plain words. Reads the SessionAdapter; sends it
+// commands.
+//
+// Input time comes from `inputClock`, never from the session's clock, so that a rehearsal at sixty times
+// still asks for a real second on the key.
+#pragma once
+
+#include <QTimer>
+#include <QWidget>
+#include <array>
+
+#include "bridge/SessionAdapter.h"
+#include "stage/BoardPanels.h"
+#include "stage/ChoicePanel.h"
+#include "stage/OneKey.h"
+#include "stage/PromptBox.h"
+#include "stage/StageKeys.h"
+#include "stage/StationTile.h"
+
+class QHBoxLayout;
+
+namespace brinebell {
+
+class StagePage final : public QWidget {
+    Q_OBJECT
+
+public:
+    static constexpr Millis kGrowNextAfter{20'000};
+    static constexpr int kNoticeFor = 6'000;  // ms
+
+    explicit StagePage(const Clock& inputClock, QWidget* parent = nullptr);
+
+    /// Null takes the session off the board. Lifetime: the session outlives its stay here.
+    void setSession(SessionAdapter* session);
+    void setSoundFault(const QString& reason);  ///< empty: cues sound
+
+    QString notice() const { return m_notice->text(); }
+    QString standing() const { return m_standing->text(); }
+    QString actionTitle() const { return m_action->title(); }
+    const PromptBox& tapBox() const { return *m_tapBox; }
+    const PromptBox& holdBox() const { return *m_holdBox; }
+    bool isRecallOpen() const { return m_recall->isVisible(); }
+
+    /// Asks the keys what they have come to. A timer does so while one is down; tests do, too.
+    void pollKeys();
+
+signals:
+    void leaveWanted();
+
+protected:
+    void keyPressEvent(QKeyEvent* event) override;
+    void keyReleaseEvent(QKeyEvent* event) override;
+    void focusOutEvent(QFocusEvent* event) override;
+    void resizeEvent(QResizeEvent* event) override;
+
+private:
+    /// What can be pressed long: the one key, the key for the boil, and the held prompt under the mouse.
+    enum class Source { OneKey, BoilKey, HoldBox };
+    static constexpr std::array kSources{Source::OneKey, Source::BoilKey, Source::HoldBox};
+
+    void buildBoard();
+    void buildKeyRow(QHBoxLayout* row);
+    void connectPrompts();
+    void refresh();
+    void refreshPrompts();
+    void refreshStanding();
+    void fitType();
+    void placeOverlays();
+
+    OneKey& keyOf(Source source) { return m_keys[static_cast<std::size_t>(source)]; }
+    void press(Source source, int key);
+    void release(Source source, int key);
+    void act(Source source, Press press);
+    void answer(const std::optional<Prompt>& prompt, Cause cause, const QString& whenNone);
+    void ownKey(StageKey key, Cause cause);
+    void offer(const QString& question, const std::vector<Choice>& choices, Cause cause);
+    void tickPoint(std::size_t index, Cause cause);
+    void promptsShown(PromptSlot slot);
+    void showRecall();
+    void showBoardAgain();
+    void showNotice(const QString& words);
+    Millis inputNow() const { return m_inputClock->now().boot; }
+
+    const Clock* m_inputClock;
+    SessionAdapter* m_session = nullptr;
+    std::array<OneKey, 3> m_keys;
+    OneKey m_ownKeys;
+    Millis m_lastPress{};
+    Cause m_pressCause = Cause::Key;
+    QString m_soundFault;
+
+    ClockLine* m_clock;
+    QWidget* m_middle;
+    ActionPanel* m_action;
+    NextPanel* m_next;
+    PointsPanel* m_points;
+    StationRow* m_stations;
+    FitText* m_cues;
+    FitText* m_notice;
+    PromptBox* m_tapBox;
+    PromptBox* m_holdBox;
+    FitText* m_standing;
+    RecallPanel* m_recall;
+    ChoicePanel* m_choice;
+    QTimer m_holdTimer;
+    QTimer m_noticeTimer;
+};
+
+}  // namespace brinebell

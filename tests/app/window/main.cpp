@@ -1,0 +1,20 @@
+// main.cpp — runs the window's tests without a screen, unless one is named.
+#include <gtest/gtest.h>
+
+#include <QApplication>
+#include <QStandardPaths>
+#include <QTimeZone>
+
+#include "Theme.h"
+
+int main(int argc, char** argv) {
+    testing::InitGoogleTest(&argc, argv);
+    if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) {
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+    }
+    qputenv("TZ", "UTC");
+    QStandardPaths::setTestModeEnabled(true);
+    QApplication application(argc, argv);
+    brinebell::theme::dress(application);
+    return RUN_ALL_TESTS();
+}
