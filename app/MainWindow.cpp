@@ -128,8 +128,10 @@ QString MainWindow::logbookFault() const {
 
 void MainWindow::startSession(const SessionStart& start) {
     if (m_prepare->prepared()) {
-        putOnStage(brinebell::startSession(m_prepare->prepared()->network, start, *m_ground.clock, m_ground.logbook,
-                                           m_ground.whyNoLogbook));
+        // The plan goes into the logbook with the network: advice, comparison and review all follow it.
+        Network network = m_prepare->prepared()->network;
+        network.policy = m_prepare->prepared()->policy;
+        putOnStage(brinebell::startSession(network, start, *m_ground.clock, m_ground.logbook, m_ground.whyNoLogbook));
     }
 }
 

@@ -71,6 +71,7 @@ QTableView, QListView, QPlainTextEdit { background: @sheet; border: 1px solid @l
 QTableView::item { padding: 0 5px; }
 QTableView:focus, QListView:focus, QPlainTextEdit:focus { border: 2px solid @glass; }
 QLabel[kind="title"] { font-size: 24px; font-weight: bold; color: @ink; }
+QLabel[kind="head"] { font-weight: bold; color: @ink; }
 QLabel[kind="quiet"] { color: @inkQuiet; }
 QLabel[kind="fault"] { color: @rust; font-weight: bold; }
 )";

@@ -5,12 +5,22 @@
 namespace brinebell {
 
 SessionAdapter::SessionAdapter(SessionRunner runner, SessionKeep keep, QObject* parent)
-    : QObject(parent), m_keep(std::move(keep)), m_runner(std::move(runner)) {
-    m_runner.onEvents([this](std::span<const Event>) { emit eventsHappened(); });
+    : QObject(parent),
+      m_keep(std::move(keep)),
+      m_runner(std::move(runner)),
+      m_heating(heatingLengths(m_runner.network())) {
+    m_runner.onEvents([this](std::span<const Event>) {
+        m_askedAt.reset();
+        emit eventsHappened();
+    });
     m_timer.setTimerType(Qt::PreciseTimer);
     m_timer.setSingleShot(true);
     connect(&m_timer, &QTimer::timeout, this, &SessionAdapter::wake);
-    m_guide = m_runner.guide();
+    if (m_keep.looksAhead) {
+        m_worker = std::make_unique<OutlookWorker>(m_runner.network());
+        connect(m_worker.get(), &OutlookWorker::answered, this, &SessionAdapter::takeAdvice);
+    }
+    refresh();
     schedule();
 }
 
@@ -44,24 +54,55 @@ void SessionAdapter::refresh() {
     const bool newTap = guide.tap != m_guide.tap;
     const bool newHold = guide.hold != m_guide.hold;
     m_guide = std::move(guide);
+    m_latest = latestMomentAt(m_runner.network(), m_runner.state(), m_runner.outlook(), m_heating);
     if (newTap) {
         emit tapPromptChanged();
     }
     if (newHold) {
         emit holdPromptChanged();
     }
-    if (m_runner.fault() != m_shownFault) {
+    if (m_runner.fault() != m_shownFault || m_runner.adviceFault() != m_shownAdviceFault) {
         m_shownFault = m_runner.fault();
+        m_shownAdviceFault = m_runner.adviceFault();
         emit faultChanged();
     }
     if (const std::optional<Cue> cue = m_sounder.toSound(m_guide.cues, m_runner.elapsed())) {
         emit cueSounds(*cue);
     }
     emit clockMoved();
+    lookAhead();
     if (isFinished() && !m_toldClosed) {
         m_toldClosed = true;
         emit closed();
     }
+}
+
+void SessionAdapter::lookAhead() {
+    const Millis elapsed = m_runner.elapsed();
+    const Seconds slot = m_runner.network().slot;
+    const bool isLate = slot > Seconds::zero() && m_guide.classEnd > slot;
+    const bool isAnswered = m_askedAt && elapsed - *m_askedAt < kLookAheadEvery && isLate == m_askedLate;
+    if (m_worker == nullptr || m_runner.state().closed || isAnswered) {
+        return;
+    }
+    m_askedAt = elapsed;
+    m_askedLate = isLate;
+    const State& state = m_runner.state();
+    m_worker->ask({m_runner.policy(), progressOf(m_runner.network(), state, m_keep.clock->now()), state.said,
+                   state.lastSequence, isLate});
+}
+
+void SessionAdapter::takeAdvice(const OutlookAnswer& answer) {
+    if (answer.sequence != m_runner.state().lastSequence || m_runner.state().closed) {
+        return;
+    }
+    m_ahead = answer;
+    if (!(answer.outlook.policy == m_runner.policy())) {
+        m_runner.advise(answer.outlook.policy);
+    }
+    refresh();
+    schedule();
+    emit outlookChanged();
 }
 
 void SessionAdapter::schedule() {

@@ -3,6 +3,10 @@
 // Time: a precise timer wakes it at every whole second of session time (in a fast rehearsal, at most every
 // kShortestWake) and at the session's own next change. The timer is a hint to look at the clock; nothing is
 // counted by it. Sound: cueSounds() says what to sound and when; the standing cues are in guide().
+//
+// Looking ahead: after every event, every kLookAheadEvery and when the class comes to be late, a worker thread is asked
+// for a better policy, a forecast and remedies (bridge/OutlookWorker.h). What comes back for a state that has passed is
+// dropped: a newer question has been asked by then.
 #pragma once
 
 #include <QObject>
@@ -10,7 +14,9 @@
 #include <QTimer>
 #include <memory>
 
+#include "bridge/OutlookWorker.h"
 #include "bridge/Words.h"
+#include "session/LatestMoment.h"
 #include "session/SessionRunner.h"
 
 namespace brinebell {
@@ -23,6 +29,7 @@ struct SessionKeep {
     const Clock* clock = nullptr;     ///< what the runner reads
     int speed = 1;
     bool rehearsal = false;
+    bool looksAhead = false;  ///< asks a worker thread for advice
 };
 
 class SessionAdapter final : public QObject {
@@ -30,6 +37,7 @@ class SessionAdapter final : public QObject {
 
 public:
     static constexpr int kShortestWake = 50;  // ms
+    static constexpr Millis kLookAheadEvery{30'000};
 
     /// `runner` must have been made over the clock and the store in `keep`.
     SessionAdapter(SessionRunner runner, SessionKeep keep, QObject* parent = nullptr);
@@ -48,6 +56,15 @@ public:
     Moment moment() const;
 
     bool isRehearsal() const { return m_keep.rehearsal; }
+    bool looksAhead() const { return m_worker != nullptr; }
+
+    /// The last answer of the worker; none before the first, or where nobody looks ahead.
+    const std::optional<OutlookAnswer>& ahead() const { return m_ahead; }
+    /// From the sheet that guide() follows.
+    const std::optional<LatestMoment>& latest() const { return m_latest; }
+    const std::optional<AdviceFault>& adviceFault() const { return m_runner.adviceFault(); }
+    /// Takes over what the worker found, or drops it when it is about a state that has passed.
+    void takeAdvice(const OutlookAnswer& answer);
 
     /// Sends a press; a refusal comes back as refused(). True when it was taken.
     bool perform(const Command& command, Cause cause);
@@ -63,20 +80,29 @@ signals:
     void eventsHappened();
     void refused(const brinebell::Refusal& refusal);
     void cueSounds(const brinebell::Cue& cue);
-    void faultChanged();
+    void faultChanged();    ///< of the store or of the advice
+    void outlookChanged();  ///< ahead() is new; clockMoved() has been sent before
     void closed();
 
 private:
     void refresh();
     void schedule();
+    void lookAhead();
 
     SessionKeep m_keep;
     SessionRunner m_runner;
     Guide m_guide;
     CueSounder m_sounder;
     std::optional<Error> m_shownFault;
+    std::optional<AdviceFault> m_shownAdviceFault;
+    std::vector<Seconds> m_heating;
+    std::optional<LatestMoment> m_latest;
+    std::optional<OutlookAnswer> m_ahead;
+    bool m_askedLate = false;
+    std::optional<Millis> m_askedAt;  ///< none: what happened since has not been asked about
     bool m_toldClosed = false;
     QTimer m_timer;
+    std::unique_ptr<OutlookWorker> m_worker;
 };
 
 }  // namespace brinebell

@@ -6,6 +6,9 @@ namespace brinebell {
 
 namespace {
 
+/// A rehearsal that runs faster would be somewhere else by the time the answer is there.
+constexpr int kFastestLookedAhead = 10;
+
 /// Stands in for a logbook that could not be opened: takes nothing and says why, so that the board shows it.
 class NoStore final : public EventStore {
 public:
@@ -28,6 +31,7 @@ std::unique_ptr<SessionAdapter> startSession(const Network& network, const Sessi
         keep.ownClock = std::make_unique<ScaledClock>(clock, start.speed);
         keep.clock = keep.ownClock.get();
     }
+    keep.looksAhead = keep.speed <= kFastestLookedAhead;
     if (logbook == nullptr) {
         keep.store = std::make_unique<NoStore>(whyNoLogbook);
     } else if (auto log = logbook->begin(network, start.rehearsal, clock.now().utc)) {
@@ -56,6 +60,7 @@ Result<std::unique_ptr<SessionAdapter>> resumeSession(const std::string& id, con
     SessionKeep keep;
     keep.id = QString::fromStdString(record->info.id);
     keep.clock = &clock;
+    keep.looksAhead = true;
     keep.store = std::move(*log);
     return std::make_unique<SessionAdapter>(std::move(*runner), std::move(keep));
 }

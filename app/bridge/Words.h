@@ -7,7 +7,14 @@
 #include <QCoreApplication>
 #include <QString>
 
+#include "plan/Deadlines.h"
+#include "plan/Forecast.h"
+#include "plan/MakeAhead.h"
+#include "plan/Planner.h"
+#include "plan/Replan.h"
+#include "session/Advice.h"
 #include "session/Guide.h"
+#include "session/LatestMoment.h"
 
 namespace brinebell {
 
@@ -33,6 +40,26 @@ public:
     static QString phase(LoadPhase phase);
     static QString startReason(StartReason reason, int waitedFor, const Network& network);
     static QString handWork(HandWork work);
+
+    // What a plan is worth. Times of day, at the class's own start.
+    static QString searching(const PlanProgress& progress);
+    static QString quality(const PlannedSheet& planned);
+    static QString ends(const Forecast& ahead, const Network& network);
+    static QString deadline(const Deadline& deadline, const Network& network);  ///< "Heat on 19:09 · 9 min to spare"
+    static QString driver(const LatenessDriver& driver, const Network& network);
+    static QString slack(Seconds slack);  ///< "◆ critical", "4 min"; whole minutes, rounded down
+    static QString makeAhead(const MakeAheadAnswer& answer);
+    static QString makeAheadEnds(const MakeAheadAnswer& answer, const ClassPlan& plan);
+
+    // How a class that runs will end. Times of day, from the running session.
+    static QString spread(const Forecast& ahead, const Moment& moment);  ///< "8 in 10 by 19:54; 83 % in the slot"
+    static QString latest(const LatestMoment& latest, const Network& network);  ///< "latest heat-on"
+    static constexpr Seconds kLatestSoon = std::chrono::minutes(5);
+    static QString untilLatest(Seconds left);  ///< "in 12 min", "▲ SOON, 3 min", "■ PAST, 2 min"
+    static QString remedy(const Remedy& remedy, const Network& network);  ///< "a second pair of hands saves 7 min"
+    /// "12 min late: a second pair of hands saves 7 min"; empty within the slot.
+    static QString late(Seconds by, const std::vector<Remedy>* remedies, const Network& network);
+    static QString adviceFault(const AdviceFault& fault);
 
     static QString activity(int index, const Network& network);  ///< its title; a dash when there is none
     static QString load(int index, const Network& network);      ///< "load 1", "load 1 in Big canner"

@@ -5,6 +5,13 @@
 
 namespace brinebell {
 
+Error inFile(Error fault, const std::string& file) {
+    if (fault.where.file.empty()) {
+        fault.where.file = file;
+    }
+    return fault;
+}
+
 FileResult<Network> readNetwork(const std::string& classFile) {
     const FileResult<ClassPlan> plan = readClassFile(classFile);
     if (!plan) {
@@ -12,11 +19,7 @@ FileResult<Network> readNetwork(const std::string& classFile) {
     }
     Result<Network> network = unfold(*plan);
     if (!network) {
-        Error fault = network.error();
-        if (fault.where.file.empty()) {
-            fault.where.file = classFile;
-        }
-        return tl::unexpected(std::vector<Error>{std::move(fault)});
+        return tl::unexpected(std::vector<Error>{inFile(network.error(), classFile)});
     }
     return std::move(*network);
 }

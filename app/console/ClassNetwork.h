@@ -10,4 +10,7 @@ namespace brinebell {
 
 FileResult<Network> readNetwork(const std::string& classFile);
 
+/// `fault`, with the file it is about where it names none.
+Error inFile(Error fault, const std::string& file);
+
 }  // namespace brinebell

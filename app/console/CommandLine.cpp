@@ -1,5 +1,7 @@
 #include "console/CommandLine.h"
 
+#include <fmt/format.h>
+
 #include <CLI/App.hpp>
 #include <CLI/Config.hpp>
 #include <CLI/Formatter.hpp>
@@ -36,6 +38,19 @@ std::string isSeed(const std::string& value) {
     return fault == std::errc() && stop == end ? "" : "must be a whole number from 0 to 18446744073709551615";
 }
 
+// Not a number is within no range, which comparisons alone would not tell.
+CLI::Validator within(double least, double most) {
+    return CLI::Validator(
+        [=](const std::string& value) {
+            double number = 0;
+            const char* end = value.data() + value.size();
+            const auto [stop, fault] = std::from_chars(value.data(), end, number);
+            const bool sound = fault == std::errc() && stop == end && number >= least && number <= most;
+            return sound ? std::string() : fmt::format("must be a number from {} to {}", least, most);
+        },
+        fmt::format("{} to {}", least, most));
+}
+
 // Owns the parser and the options it fills while a command line is read.
 class Reader {
 public:
@@ -48,6 +63,8 @@ private:
     void addProcessTime();
     void addBoilingPoint();
     void addSheet();
+    void addForecast();
+    void addMakeAhead();
     void addRehearse();
     void addRecords();
     Verb chosen() const;
@@ -59,6 +76,8 @@ private:
     ProcessTimeOptions m_processTime;
     BoilingPointOptions m_boilingPoint;
     SheetOptions m_sheet;
+    ForecastVerbOptions m_forecast;
+    MakeAheadVerbOptions m_makeAhead;
     RehearseOptions m_rehearse;
     RecordsOptions m_records;
     std::string m_export;
@@ -74,6 +93,8 @@ Reader::Reader() {
     addProcessTime();
     addBoilingPoint();
     addSheet();
+    addForecast();
+    addMakeAhead();
     addRehearse();
     addRecords();
 }
@@ -117,6 +138,47 @@ void Reader::addBoilingPoint() {
 void Reader::addSheet() {
     CLI::App* verb = addVerb("sheet", "The run sheet of a class: when everything starts, and why then");
     verb->add_option("CLASS", m_sheet.file, "class file")->required();
+    verb->add_option("--seed", m_sheet.seed,
+                     "of the search and of the runs that compare sheets; the same seed gives the same sheet")
+        ->check(isSeed)
+        ->capture_default_str();
+    verb->add_option("--conflicts", m_sheet.conflicts, "how long each search may go on, the same on every machine")
+        ->check(CLI::Range(std::int64_t{1}, kMostConflicts))
+        ->capture_default_str();
+    verb->add_option("--seconds", m_sheet.seconds, "stop searching after this time; gives up that sameness")
+        ->check(within(0.001, kMostSeconds));
+}
+
+void Reader::addForecast() {
+    CLI::App* verb = addVerb("forecast", "How a class is likely to end when things take as long as they really may");
+    verb->add_option("CLASS", m_forecast.file, "class file")->required();
+    verb->add_option("--runs", m_forecast.runs, "simulated classes")
+        ->check(CLI::Range(1, kMostRuns))
+        ->capture_default_str();
+    verb->add_option("--seed", m_forecast.seed,
+                     "the same seed gives the same answer; 1 is what the sheet was chosen by")
+        ->check(isSeed)
+        ->capture_default_str();
+    verb->add_option("--correlation", m_forecast.correlation, "how far a slow day is slow in everything the hands do")
+        ->check(within(0, 1))
+        ->capture_default_str();
+    verb->add_option("--threads", m_forecast.threads, "0: one for each core; the answer is the same for any number")
+        ->check(CLI::Range(0, kMostThreads))
+        ->capture_default_str();
+}
+
+void Reader::addMakeAhead() {
+    CLI::App* verb = addVerb("make-ahead", "The smallest set of stages to make before class so that it fits its slot");
+    verb->add_option("CLASS", m_makeAhead.file, "class file")->required();
+    verb->add_option("--confidence", m_makeAhead.confidence, "share of simulated classes that must end in the slot")
+        ->check(within(0.01, 0.99))
+        ->capture_default_str();
+    verb->add_option("--runs", m_makeAhead.runs, "simulated classes for each set of stages")
+        ->check(CLI::Range(1, kMostRunsOfASet))
+        ->capture_default_str();
+    verb->add_option("--seed", m_makeAhead.seed, "the same seed gives the same answer")
+        ->check(isSeed)
+        ->capture_default_str();
 }
 
 void Reader::addRehearse() {
@@ -159,6 +221,12 @@ Verb Reader::chosen() const {
     }
     if (m_app.got_subcommand("sheet")) {
         return m_sheet;
+    }
+    if (m_app.got_subcommand("forecast")) {
+        return m_forecast;
+    }
+    if (m_app.got_subcommand("make-ahead")) {
+        return m_makeAhead;
     }
     if (m_app.got_subcommand("rehearse")) {
         return m_rehearse;

@@ -8,8 +8,8 @@
 
 namespace brinebell {
 
-using Verb =
-    std::variant<CheckOptions, ProcessTimeOptions, BoilingPointOptions, SheetOptions, RehearseOptions, RecordsOptions>;
+using Verb = std::variant<CheckOptions, ProcessTimeOptions, BoilingPointOptions, SheetOptions, ForecastVerbOptions,
+                          MakeAheadVerbOptions, RehearseOptions, RecordsOptions>;
 
 /// Either a verb with its options, or the reply to give at once: help, the version, or what is wrong with the
 /// command line.

@@ -11,6 +11,7 @@
 #include "logbook/BatchRecord.h"
 #include "logbook/Export.h"
 #include "logbook/Logbook.h"
+#include "plan/Planner.h"
 
 namespace brinebell {
 
@@ -39,6 +40,18 @@ Json loadsJson(const SessionRecord& record, const Review& review) {
         loads.push_back(std::move(one));
     }
     return loads;
+}
+
+// A sheet worth rehearsing is found within a second; the same one on every machine.
+Result<Policy> quickPolicy(const Network& network) {
+    PlanOptions quick;
+    quick.conflicts = 3'000;
+    quick.riskRuns = 0;
+    Result<PlannedSheet> planned = planSheet(network, {}, quick);
+    if (!planned) {
+        return tl::unexpected(planned.error());
+    }
+    return std::move(planned->policy);
 }
 
 // What was played, read back from the logbook: what a later reader will find, not what this program
@@ -105,10 +118,15 @@ Result<Reply> play(const Network& network, const RehearseOptions& options, const
 }  // namespace
 
 Reply rehearse(const RehearseOptions& options, const LineWriter& progress) {
-    const FileResult<Network> network = readNetwork(options.file);
+    FileResult<Network> network = readNetwork(options.file);
     if (!network) {
         return inputFailure(network.error());
     }
+    Result<Policy> policy = quickPolicy(*network);
+    if (!policy) {
+        return failure({inFile(policy.error(), options.file)});
+    }
+    network->policy = std::move(*policy);
     Result<Reply> reply = play(*network, options, progress);
     return reply ? std::move(*reply) : storeFailure(reply.error());
 }

@@ -9,6 +9,9 @@
 #include "base/UtcText.h"
 #include "console/Reply.h"
 #include "console/TextTable.h"
+#include "plan/Chance.h"
+#include "plan/Deadlines.h"
+#include "plan/PlanCheck.h"
 #include "quantity/ReadQuantity.h"
 
 namespace brinebell {
@@ -17,7 +20,8 @@ namespace {
 
 class SheetPrinter {
 public:
-    SheetPrinter(const Network& network, const RunSheet& sheet) : m_network(network), m_sheet(sheet) {}
+    SheetPrinter(const Network& network, const PlannedSheet& planned, const BackTiming& timing, const Forecast& ahead)
+        : m_network(network), m_planned(planned), m_sheet(planned.sheet), m_timing(timing), m_ahead(ahead) {}
     std::string print() const;
 
 private:
@@ -25,6 +29,9 @@ private:
     std::string table() const;
     std::string talk() const;
     std::string ends() const;
+    std::string latest() const;
+    std::string findings() const;
+    std::string spare(int activity) const;
     std::string who(int activity) const;
     std::string where(int activity) const;
     std::string why(int activity) const;
@@ -33,7 +40,10 @@ private:
     }
 
     const Network& m_network;
+    const PlannedSheet& m_planned;
     const RunSheet& m_sheet;
+    const BackTiming& m_timing;
+    const Forecast& m_ahead;
 };
 
 std::string handName(int hand) {
@@ -109,10 +119,10 @@ std::string SheetPrinter::table() const {
     const auto startOf = [this](int i) { return m_sheet.activities[static_cast<std::size_t>(i)].start; };
     std::stable_sort(rows.begin(), rows.end(), [&](int a, int b) { return startOf(a) < startOf(b); });
     TextTable table;
-    table.addRow({"start", "until", "hands", "what", "where", "why then"});
+    table.addRow({"start", "until", "slack", "hands", "what", "where", "why then"});
     for (const int i : rows) {
         const ActivitySpan& span = m_sheet.activities[static_cast<std::size_t>(i)];
-        table.addRow({clockText(span.start), clockText(span.end), who(i), title(i), where(i), why(i)});
+        table.addRow({clockText(span.start), clockText(span.end), spare(i), who(i), title(i), where(i), why(i)});
     }
     return table.print();
 }
@@ -129,13 +139,39 @@ std::string SheetPrinter::talk() const {
     return "\ntalk in the waits\n" + table.print();
 }
 
+std::string SheetPrinter::spare(int activity) const {
+    return m_timing.isCritical(activity) ? "critical"
+                                         : printDuration(m_timing.slack[static_cast<std::size_t>(activity)]);
+}
+
 std::string SheetPrinter::ends() const {
     TextTable table;
     table.addRow({"class ends", clockText(m_sheet.classEnd), fmt::format("slot {}", clockText(m_network.slot))});
+    table.addRow(
+        {"", "",
+         fmt::format("chance to end in the slot: {}", printChance(chanceOf(m_ahead.classEnd.chance, m_ahead.runs)))});
     table.addRow({"kitchen ends", clockText(m_sheet.kitchenEnd),
                   m_network.kitchenSlot ? fmt::format("to be empty by {}", clockText(*m_network.kitchenSlot)) : ""});
-    table.addRow({"lower bound", clockText(m_sheet.lowerBound), "no sheet can end the kitchen earlier"});
-    std::string text = "\n" + table.print();
+    table.addRow({"", "", qualityInWords(m_planned) + (m_planned.stopped ? "; the search was stopped" : "")});
+    table.addRow({"lower bound", clockText(m_planned.lowerBound), "no sheet can end the kitchen earlier"});
+    return "\n" + table.print();
+}
+
+std::string SheetPrinter::latest() const {
+    TextTable table;
+    for (const Deadline& deadline : deadlinesOf(m_network, m_sheet, m_timing)) {
+        const Seconds spare = deadline.spare();
+        const std::string words = spare < Seconds::zero()
+                                      ? fmt::format("{}; the sheet has it {} too late for the slot",
+                                                    title(deadline.activity), printDuration(-spare))
+                                      : fmt::format("{}; {} to spare", title(deadline.activity), printDuration(spare));
+        table.addRow({deadline.load < 0 ? "latest heat-on" : "latest load-in", clockText(deadline.latest), words});
+    }
+    return table.print();
+}
+
+std::string SheetPrinter::findings() const {
+    std::string text;
     for (const std::string& warning : warningsFor(m_network, m_sheet)) {
         text += "warning: " + oneLine(warning) + "\n";
     }
@@ -146,13 +182,14 @@ std::string SheetPrinter::ends() const {
 }
 
 std::string SheetPrinter::print() const {
-    return head() + table() + talk() + ends();
+    return head() + table() + talk() + ends() + latest() + findings();
 }
 
 }  // namespace
 
-std::string sheetText(const Network& network, const RunSheet& sheet) {
-    return SheetPrinter(network, sheet).print();
+std::string sheetText(const Network& network, const PlannedSheet& planned, const BackTiming& timing,
+                      const Forecast& ahead) {
+    return SheetPrinter(network, planned, timing, ahead).print();
 }
 
 }  // namespace brinebell

@@ -11,6 +11,9 @@
 #include <vector>
 
 #include "console/Reply.h"
+#include "plan/Durations.h"
+#include "plan/MakeAhead.h"
+#include "plan/Planner.h"
 
 namespace brinebell {
 
@@ -39,9 +42,40 @@ Reply boilingPointOf(const BoilingPointOptions& options);
 
 struct SheetOptions {
     std::string file;
+    std::uint64_t seed = 1;
+    std::int64_t conflicts = PlanOptions().conflicts;  ///< of each search, 1 to kMostConflicts
+    std::optional<double> seconds;                     ///< over all, above 0, at most kMostSeconds; none: no limit
 };
-/// The run sheet of a class.
+inline constexpr std::int64_t kMostConflicts = 100'000'000;
+inline constexpr double kMostSeconds = 3600;
+/// The run sheet of a class, searched for, with what is proved of it.
 Reply sheet(const SheetOptions& options);
+
+/// The seed of forecasts is not the one of plans: a sheet that was chosen for how it does in some runs would be judged
+/// by those very runs.
+inline constexpr std::uint64_t kForecastSeed = 2;
+
+struct ForecastVerbOptions {
+    std::string file;
+    int runs = 10'000;  ///< 1 to kMostRuns
+    std::uint64_t seed = kForecastSeed;
+    double correlation = DurationModel().correlation;  ///< 0 to 1
+    int threads = 0;                                   ///< 0 (one for each core) to kMostThreads
+};
+inline constexpr int kMostRuns = 1'000'000;
+inline constexpr int kMostThreads = 256;
+/// What the planned sheet comes to when things take as long as they really may.
+Reply forecastOf(const ForecastVerbOptions& options);
+
+struct MakeAheadVerbOptions {
+    std::string file;
+    double confidence = MakeAheadOptions().confidence;  ///< 0.01 to 0.99
+    int runs = MakeAheadOptions().runs;                 ///< 1 to kMostRunsOfASet
+    std::uint64_t seed = MakeAheadOptions().seed;
+};
+inline constexpr int kMostRunsOfASet = 100'000;
+/// The smallest set of stages to make before class so that it fits its slot. That none does is an answer too.
+Reply makeAhead(const MakeAheadVerbOptions& options);
 
 struct RehearseOptions {
     std::string file;

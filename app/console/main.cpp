@@ -26,6 +26,8 @@ Reply answer(const Verb& verb) {
                           [](const ProcessTimeOptions& options) { return processTime(options); },
                           [](const BoilingPointOptions& options) { return boilingPointOf(options); },
                           [](const SheetOptions& options) { return sheet(options); },
+                          [](const ForecastVerbOptions& options) { return forecastOf(options); },
+                          [](const MakeAheadVerbOptions& options) { return makeAhead(options); },
                           [](const RehearseOptions& options) { return rehearse(options, printProgress); },
                           [](const RecordsOptions& options) { return records(options); },
                       },

@@ -4,9 +4,20 @@
 
 #include "plan/ClassFile.h"
 #include "plan/Dispatcher.h"
+#include "plan/PlanCheck.h"
 #include "plan/Unfold.h"
 
 namespace brinebell {
+
+namespace {
+
+void setSheet(PreparedClass& prepared, RunSheet sheet) {
+    prepared.sheet = std::move(sheet);
+    prepared.warnings = warningsFor(prepared.network, prepared.sheet);
+    prepared.warnings.insert(prepared.warnings.end(), prepared.network.notes.begin(), prepared.network.notes.end());
+}
+
+}  // namespace
 
 QStringList classFilesAround(const QString& programFolder) {
     for (const char* place : {"../share/brinebell/recipes/classes", "../../recipes/classes"}) {
@@ -22,6 +33,12 @@ QStringList classFilesAround(const QString& programFolder) {
     return {};
 }
 
+void takeOver(PreparedClass& prepared, Prospect prospect) {
+    prepared.policy = prospect.planned.policy;
+    setSheet(prepared, prospect.planned.sheet);
+    prepared.prospect = std::move(prospect);
+}
+
 FileResult<PreparedClass> prepareClass(const QString& path) {
     auto plan = readClassFile(path.toStdString());
     if (!plan) {
@@ -35,12 +52,9 @@ FileResult<PreparedClass> prepareClass(const QString& path) {
         }
         return tl::unexpected<std::vector<Error>>(std::vector<Error>{error});
     }
-    PreparedClass prepared{std::move(*plan), std::move(*network), {}, {}};
-    prepared.sheet = dispatch(prepared.network, defaultOrder(prepared.network));
-    prepared.warnings = prepared.network.notes;
-    for (std::string& warning : warningsFor(prepared.network, prepared.sheet)) {
-        prepared.warnings.push_back(std::move(warning));
-    }
+    PreparedClass prepared{std::move(*plan), std::move(*network), {}, {}, {}, {}};
+    prepared.policy = Policy(defaultOrder(prepared.network));
+    setSheet(prepared, dispatch(prepared.network, prepared.policy));
     return prepared;
 }
 

@@ -10,9 +10,14 @@
 #include <QListWidget>
 #include <QPlainTextEdit>
 #include <QPushButton>
+#include <QStackedWidget>
 #include <QTableView>
 
 #include "bridge/TimeText.h"
+#include "bridge/Words.h"
+#include "desk/ClassPlanner.h"
+#include "desk/MakeAheadPanel.h"
+#include "desk/ProspectPanel.h"
 #include "desk/RunSheetModel.h"
 #include "desk/SheetChart.h"
 
@@ -46,6 +51,7 @@ PreparePage::PreparePage(QWidget* parent) : QWidget(parent) {
     page->setSpacing(16);
     page->addLayout(buildShelf(), 0);
     page->addLayout(buildSheet(), 1);
+    connectPlanner();
     showFaults({});
 }
 
@@ -79,6 +85,7 @@ QVBoxLayout* PreparePage::buildSheet() {
     m_plan = plainLabel("quiet");
     m_ends = plainLabel();
     m_logbookFault = plainLabel("fault");
+    m_prospect = new ProspectPanel;
     m_chart = new SheetChart;
     m_model = new RunSheetModel(this);
     m_table = new QTableView;
@@ -93,6 +100,10 @@ QVBoxLayout* PreparePage::buildSheet() {
     m_table->horizontalHeader()->setHighlightSections(false);
     m_table->horizontalHeader()->setStretchLastSection(true);
     m_table->horizontalHeader()->setDefaultAlignment(Qt::AlignLeft | Qt::AlignVCenter);
+    m_ahead = new MakeAheadPanel;
+    m_lower = new QStackedWidget;
+    m_lower->addWidget(m_table);
+    m_lower->addWidget(m_ahead);
     m_notes = new QPlainTextEdit;
     m_notes->setReadOnly(true);
     m_notes->setAccessibleName(tr("What to know about this class"));
@@ -101,8 +112,9 @@ QVBoxLayout* PreparePage::buildSheet() {
     sheet->addWidget(m_plan);
     sheet->addWidget(m_ends);
     sheet->addWidget(m_logbookFault);
+    sheet->addWidget(m_prospect);
     sheet->addWidget(m_chart, 4);
-    sheet->addWidget(m_table, 5);
+    sheet->addWidget(m_lower, 5);
     sheet->addWidget(m_notes, 2);
     sheet->addLayout(buildButtons());
     return sheet;
@@ -122,12 +134,19 @@ QHBoxLayout* PreparePage::buildButtons() {
     connect(m_rehearse, &QPushButton::clicked, this, [this] {
         emit startWanted({true, m_speed->currentData().toInt()});
     });
+    m_makeAhead = new QPushButton(tr("&Make ahead…"));
+    m_makeAhead->setCheckable(true);
+    // Its words grow heavy when it is pressed in.
+    constexpr int kForHeavyWords = 16;
+    m_makeAhead->setMinimumWidth(m_makeAhead->sizeHint().width() + kForHeavyWords);
+    connect(m_makeAhead, &QPushButton::toggled, this, &PreparePage::openMakeAhead);
     auto* row = new QHBoxLayout;
     row->addWidget(m_live);
     row->addSpacing(24);
     row->addWidget(m_rehearse);
     row->addWidget(m_speed);
     row->addStretch();
+    row->addWidget(m_makeAhead);
     return row;
 }
 
@@ -178,35 +197,90 @@ void PreparePage::readSelected() {
         return;
     }
     m_prepared = std::move(*read);
+    m_makeAhead->setChecked(false);
+    m_planner->abandonAll();
+    m_prospect->clear();
+    m_prospect->showSearching({});
     showPrepared();
+    m_planner->plan(m_prepared->network);
+}
+
+void PreparePage::connectPlanner() {
+    m_planner = new ClassPlanner(this);
+    connect(m_planner, &ClassPlanner::progressed, m_prospect, &ProspectPanel::showSearching);
+    connect(m_prospect, &ProspectPanel::stopWanted, m_planner, &ClassPlanner::stopPlanning);
+    connect(m_planner, &ClassPlanner::planned, this, [this](const Prospect& prospect) {
+        takeOver(*m_prepared, prospect);
+        m_prospect->showProspect(m_prepared->network, prospect);
+        showPrepared();
+    });
+    connect(m_planner, &ClassPlanner::notPlanned, this,
+            [this](const Error& reason) { m_prospect->showFault(Words::sentence(toQt(reason.message))); });
+    connect(m_planner, &ClassPlanner::tried, m_ahead, &MakeAheadPanel::showTrying);
+    connect(m_ahead, &MakeAheadPanel::stopWanted, this, [this] {
+        m_stoppedChoosing = true;
+        m_planner->stopChoosing();
+    });
+    connect(m_planner, &ClassPlanner::chosen, this, [this](const MakeAheadAnswer& answer) {
+        m_ahead->showAnswer(m_prepared->plan, answer, m_stoppedChoosing);
+    });
+    connect(m_planner, &ClassPlanner::notChosen, this,
+            [this](const Error& reason) { m_ahead->showFault(Words::sentence(toQt(reason.message))); });
+}
+
+void PreparePage::openMakeAhead(bool open) {
+    m_lower->setCurrentWidget(open ? static_cast<QWidget*>(m_ahead) : m_table);
+    if (open && m_prepared) {
+        m_stoppedChoosing = false;
+        m_ahead->showTrying(0, 0);
+        m_planner->chooseAhead(m_prepared->plan);
+    }
 }
 
 void PreparePage::showPrepared() {
     m_title->setText(toQt(m_prepared->plan.title));
     m_plan->setText(describePlan());
     m_ends->setText(describeEnds());
-    m_chart->setSheet(m_prepared->network, m_prepared->sheet);
-    m_model->setSheet(m_prepared->network, m_prepared->sheet);
-    m_table->resizeColumnsToContents();
-    constexpr int kWidest = 250;
-    for (int column = 0; column < RunSheetModel::kColumns - 1; ++column) {
-        m_table->setColumnWidth(column, std::min(kWidest, m_table->columnWidth(column)));
-    }
+    const BackTiming timing = m_prepared->prospect ? m_prepared->prospect->timing : BackTiming();
+    m_chart->setSheet(m_prepared->network, m_prepared->sheet, timing);
+    m_model->setSheet(m_prepared->network, m_prepared->sheet, timing);
+    fitColumns();
     m_notes->setPlainText(m_prepared->warnings.empty() ? tr("Nothing stands against this run sheet.")
                                                        : lines(m_prepared->warnings));
     m_notes->setMaximumHeight(kNotesHeight);
     m_chart->show();
-    m_table->show();
+    m_lower->show();
+    m_prospect->show();
+    m_makeAhead->setEnabled(true);
     m_live->setEnabled(true);
     m_rehearse->setEnabled(true);
 }
 
+// What does not fit stands in the tip of its cell; the reason, last, takes what the others leave.
+void PreparePage::fitColumns() {
+    m_table->resizeColumnsToContents();
+    const int room = m_table->viewport()->width();
+    for (const auto& [column, hundredths] :
+         {std::pair{RunSheetModel::What, 25}, {RunSheetModel::Where, 13}, {RunSheetModel::Hands, 18}}) {
+        m_table->setColumnWidth(column, std::min(room * hundredths / 100, m_table->columnWidth(column)));
+    }
+}
+
+void PreparePage::resizeEvent(QResizeEvent* event) {
+    QWidget::resizeEvent(event);
+    fitColumns();
+}
+
 void PreparePage::showFaults(const std::vector<Error>& faults) {
+    m_planner->abandonAll();
     m_prepared.reset();
+    m_makeAhead->setChecked(false);
+    m_makeAhead->setEnabled(false);
+    m_prospect->hide();
     m_chart->clear();
     m_model->clear();
     m_chart->hide();
-    m_table->hide();
+    m_lower->hide();
     m_notes->setMaximumHeight(QWIDGETSIZE_MAX);
     m_plan->clear();
     m_live->setEnabled(false);

@@ -16,11 +16,15 @@ class QLabel;
 class QListWidget;
 class QPlainTextEdit;
 class QPushButton;
+class QStackedWidget;
 class QTableView;
 class QVBoxLayout;
 
 namespace brinebell {
 
+class ClassPlanner;
+class MakeAheadPanel;
+class ProspectPanel;
 class RunSheetModel;
 class SheetChart;
 
@@ -34,9 +38,14 @@ public:
     void openClass(const QString& path);         ///< adds it to the list when it is not there
     void setLogbookFault(const QString& words);  ///< shown until it is empty
 
+    /// Its sheet and policy are the best so far, from the moment the class is read.
     const std::optional<PreparedClass>& prepared() const { return m_prepared; }
     QString faults() const;
+    ClassPlanner& planner() { return *m_planner; }
     void focusStart();  ///< puts the keyboard on the button that starts the class
+
+protected:
+    void resizeEvent(QResizeEvent* event) override;
 
 signals:
     void startWanted(const brinebell::SessionStart& start);
@@ -49,6 +58,9 @@ private:
     void chooseFile();
     void readSelected();
     void showPrepared();
+    void fitColumns();
+    void connectPlanner();
+    void openMakeAhead(bool open);
     void showFaults(const std::vector<Error>& faults);
     QString describePlan() const;
     QString describeEnds() const;
@@ -59,10 +71,16 @@ private:
     QLabel* m_plan;
     QLabel* m_ends;
     QLabel* m_logbookFault;
+    ClassPlanner* m_planner;
+    ProspectPanel* m_prospect;
     SheetChart* m_chart;
     RunSheetModel* m_model;
     QTableView* m_table;
+    MakeAheadPanel* m_ahead;
+    QStackedWidget* m_lower;  ///< the table, or what could be made ahead
+    bool m_stoppedChoosing = false;
     QPlainTextEdit* m_notes;
+    QPushButton* m_makeAhead;
     QPushButton* m_live;
     QPushButton* m_rehearse;
     QComboBox* m_speed;

@@ -1,5 +1,6 @@
 #include "desk/RunSheetModel.h"
 
+#include <QFont>
 #include <algorithm>
 #include <numeric>
 
@@ -8,10 +9,11 @@
 
 namespace brinebell {
 
-void RunSheetModel::setSheet(Network network, RunSheet sheet) {
+void RunSheetModel::setSheet(Network network, RunSheet sheet, BackTiming timing) {
     beginResetModel();
     m_network = std::move(network);
     m_sheet = std::move(sheet);
+    m_timing = std::move(timing);
     m_rows.resize(m_sheet.activities.size());
     std::iota(m_rows.begin(), m_rows.end(), 0);
     std::stable_sort(m_rows.begin(), m_rows.end(), [this](int a, int b) {
@@ -64,16 +66,29 @@ QString RunSheetModel::hands(int activity) const {
 }
 
 QVariant RunSheetModel::data(const QModelIndex& index, int role) const {
-    if (!index.isValid() || (role != Qt::DisplayRole && role != Qt::ToolTipRole)) {
+    if (!index.isValid()) {
         return {};
     }
     const int activity = m_rows[static_cast<std::size_t>(index.row())];
     const auto at = static_cast<std::size_t>(activity);
+    const bool isTimed = at < m_timing.slack.size();
+    if (role == Qt::FontRole && isTimed && m_timing.isCritical(activity)) {
+        QFont heavy;
+        heavy.setBold(true);
+        return heavy;
+    }
+    if (role != Qt::DisplayRole && role != Qt::ToolTipRole) {
+        return {};
+    }
     switch (index.column()) {
         case Start:
             return timeOfDay(m_network.startUtc + m_sheet.activities[at].start);
         case End:
             return timeOfDay(m_network.startUtc + m_sheet.activities[at].end);
+        case Slack:
+            return isTimed ? Words::slack(m_timing.slack[at]) : QString();
+        case Latest:
+            return isTimed ? timeOfDay(m_network.startUtc + m_timing.latestStart[at]) : QString();
         case What:
             return Words::activity(activity, m_network);
         case Where:
@@ -96,6 +111,10 @@ QVariant RunSheetModel::headerData(int section, Qt::Orientation orientation, int
             return tr("Start");
         case End:
             return tr("End");
+        case Slack:
+            return tr("Slack");
+        case Latest:
+            return tr("Latest");
         case What:
             return tr("Step");
         case Where:

@@ -3,7 +3,7 @@
 
 #include <QAbstractTableModel>
 
-#include "plan/RunSheet.h"
+#include "plan/BackTiming.h"
 
 namespace brinebell {
 
@@ -11,11 +11,12 @@ class RunSheetModel final : public QAbstractTableModel {
     Q_OBJECT
 
 public:
-    enum Column { Start, End, What, Where, Hands, Why, kColumns };
+    enum Column { Start, End, Slack, Latest, What, Where, Hands, Why, kColumns };
 
     using QAbstractTableModel::QAbstractTableModel;
 
-    void setSheet(Network network, RunSheet sheet);
+    /// Without a timing the columns of slack and latest start stay empty.
+    void setSheet(Network network, RunSheet sheet, BackTiming timing = {});
     void clear();
 
     int rowCount(const QModelIndex& parent = {}) const override;
@@ -29,6 +30,7 @@ private:
 
     Network m_network;
     RunSheet m_sheet;
+    BackTiming m_timing;
     std::vector<int> m_rows;  // activity by row
 };
 

@@ -14,7 +14,7 @@ namespace brinebell {
 
 namespace {
 
-constexpr int kNames = 170;  // room for row names at the left
+constexpr int kNames = 204;  // room for row names at the left
 constexpr int kAxis = 22;    // and for the times at the top
 constexpr int kRightMargin = 34;
 
@@ -24,16 +24,19 @@ SheetChart::SheetChart(QWidget* parent) : QWidget(parent) {
     setAccessibleName(tr("Run sheet at a glance; the table says the same in words"));
 }
 
-void SheetChart::setSheet(Network network, RunSheet sheet) {
+void SheetChart::setSheet(Network network, RunSheet sheet, BackTiming timing) {
     m_network = std::move(network);
     m_sheet = std::move(sheet);
+    m_timing = std::move(timing);
     buildBars();
+    updateGeometry();
     update();
 }
 
 void SheetChart::buildBars() {
     m_rows.clear();
     m_bars.clear();
+    m_strokes.clear();
     if (m_sheet.activities.empty()) {
         return;
     }
@@ -44,6 +47,7 @@ void SheetChart::buildBars() {
     }
     for (const HandSpan& span : m_sheet.hands) {
         m_bars.push_back({span.hand, span.from, span.to, Words::activity(span.activity, m_network), true});
+        addStrokes(span.hand, span.from, span.to, {span.activity});
     }
     std::map<int, int> rowOfStation;
     for (const StationSpan& span : m_sheet.stations) {
@@ -59,12 +63,32 @@ void SheetChart::buildBars() {
             hold.activities.empty() ? toQt(hold.vessel) : Words::activity(hold.activities.front(), m_network);
         m_bars.push_back(
             {entry->second, span.from, span.to, hold.activities.size() > 1 ? toQt(hold.vessel) : words, false});
+        addStrokes(entry->second, span.from, span.to, hold.activities);
+    }
+}
+
+void SheetChart::addStrokes(int row, Seconds from, Seconds to, const std::vector<int>& activities) {
+    for (const int activity : activities) {
+        const auto i = static_cast<std::size_t>(activity);
+        if (i < m_timing.slack.size() && m_timing.isCritical(activity)) {
+            const Stroke stroke{row, std::max(from, m_sheet.activities[i].start),
+                                std::min(to, m_sheet.activities[i].end)};
+            if (stroke.from < stroke.to) {
+                m_strokes.push_back(stroke);
+            }
+        }
     }
 }
 
 double SheetChart::xOf(Seconds time) const {
     const double room = width() - kNames - kRightMargin;
     return kNames + room * static_cast<double>(time.count()) / static_cast<double>(m_span.count());
+}
+
+QSize SheetChart::minimumSizeHint() const {
+    constexpr int kLowestRow = 16;
+    constexpr int kLowest = 140;
+    return {300, std::max(kLowest, kAxis + static_cast<int>(m_rows.size()) * kLowestRow)};
 }
 
 double SheetChart::rowHeight() const {
@@ -87,11 +111,14 @@ void SheetChart::paintEvent(QPaintEvent*) {
         return;
     }
     QFont type = font();
-    type.setPixelSize(static_cast<int>(std::clamp(rowHeight() * 0.55, 8.0, 13.0)));
+    type.setPixelSize(static_cast<int>(std::clamp(rowHeight() * 0.68, 8.0, 13.0)));
     painter.setFont(type);
     paintAxis(painter);
     for (const Bar& bar : m_bars) {
         paintBar(painter, bar);
+    }
+    for (const Stroke& stroke : m_strokes) {
+        paintStroke(painter, stroke);
     }
     paintEnds(painter);
 }
@@ -104,7 +131,8 @@ void SheetChart::paintAxis(QPainter& painter) const {
         painter.setPen(theme::kInkQuiet);
         painter.drawText(QRectF(xOf(time) - 30, 0, 60, kAxis), Qt::AlignCenter, timeOfDay(m_network.startUtc + time));
     }
-    painter.drawText(QRectF(8, 0, kNames - 46, kAxis), Qt::AlignVCenter | Qt::AlignLeft, tr("class ends ┃  room ┇"));
+    painter.drawText(QRectF(8, 0, kNames - 46, kAxis), Qt::AlignVCenter | Qt::AlignLeft,
+                     tr("ends ┃  room ┇  critical ▂"));
     painter.setPen(theme::kInk);
     for (qsizetype row = 0; row < m_rows.size(); ++row) {
         const QRectF box(8, kAxis + static_cast<double>(row) * rowHeight(), kNames - 14, rowHeight());
@@ -137,6 +165,14 @@ void SheetChart::paintBar(QPainter& painter, const Bar& bar) const {
     const QRectF inside = box.adjusted(4, 0, -2, 0);
     painter.drawText(inside, Qt::AlignVCenter | Qt::AlignLeft,
                      painter.fontMetrics().elidedText(bar.words, Qt::ElideRight, static_cast<int>(inside.width())));
+}
+
+// A heavy foot, so that what must not slip is told by weight and not by colour.
+void SheetChart::paintStroke(QPainter& painter, const Stroke& stroke) const {
+    const double heavy = std::min(4.0, rowHeight() * 0.2);
+    const double foot = kAxis + (stroke.row + 1) * rowHeight();
+    const double left = xOf(stroke.from);
+    painter.fillRect(QRectF(left, foot - heavy, std::max(2.0, xOf(stroke.to) - left - 1), heavy), theme::kInk);
 }
 
 bool SheetChart::event(QEvent* event) {

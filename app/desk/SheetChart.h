@@ -6,7 +6,7 @@
 
 #include <QWidget>
 
-#include "plan/RunSheet.h"
+#include "plan/BackTiming.h"
 
 namespace brinebell {
 
@@ -16,11 +16,12 @@ class SheetChart final : public QWidget {
 public:
     explicit SheetChart(QWidget* parent = nullptr);
 
-    void setSheet(Network network, RunSheet sheet);
+    /// Without a timing nothing is marked as critical.
+    void setSheet(Network network, RunSheet sheet, BackTiming timing = {});
     void clear() { setSheet({}, {}); }
 
     QSize sizeHint() const override { return {600, 230}; }
-    QSize minimumSizeHint() const override { return {300, 140}; }
+    QSize minimumSizeHint() const override;  ///< high enough for the words of every row
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -33,18 +34,26 @@ private:
         QString words;
         bool hands = false;
     };
+    struct Stroke {
+        int row = 0;
+        Seconds from{}, to{};
+    };
     void buildBars();
+    void addStrokes(int row, Seconds from, Seconds to, const std::vector<int>& activities);
     QRectF boxOf(const Bar& bar) const;
     double xOf(Seconds time) const;
     double rowHeight() const;
     void paintAxis(QPainter& painter) const;
     void paintEnds(QPainter& painter) const;
     void paintBar(QPainter& painter, const Bar& bar) const;
+    void paintStroke(QPainter& painter, const Stroke& stroke) const;
 
     Network m_network;
     RunSheet m_sheet;
+    BackTiming m_timing;
     QStringList m_rows;
     std::vector<Bar> m_bars;
+    std::vector<Stroke> m_strokes;  ///< under what is critical
     Seconds m_span{1};
 };
 

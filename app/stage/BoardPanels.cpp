@@ -37,18 +37,28 @@ void showWords(FitText* text, const QString& words) {
 
 ClockLine::ClockLine(QWidget* parent) : QWidget(parent) {
     setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
-    auto* row = new QHBoxLayout(this);
-    row->setContentsMargins(4, 6, 4, 0);
+    auto* lines = new QVBoxLayout(this);
+    lines->setContentsMargins(4, 6, 4, 0);
+    lines->setSpacing(2);
+    auto* row = new QHBoxLayout;
     row->setSpacing(10);
+    lines->addLayout(row, 62);
     const auto addClock = [row](FitText*& time, FitText*& words, int wordsRoom) {
         time = addText(row, 14, theme::kStageText, true);
         words = addText(row, wordsRoom, theme::kStageQuiet);
     };
-    addClock(m_now, m_nowWords, 6);
-    addClock(m_class, m_classWords, 13);
-    addClock(m_kitchen, m_kitchenWords, 13);
-    m_standing = addText(row, 26, theme::kStageText, true);
+    addClock(m_now, m_nowWords, 5);
+    addClock(m_class, m_classWords, 12);
+    addClock(m_kitchen, m_kitchenWords, 12);
+    addClock(m_latest, m_latestWords, 17);
+    m_standing = addText(row, 22, theme::kStageText, true);
     m_standing->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    auto* below = new QHBoxLayout;
+    below->setSpacing(10);
+    lines->addLayout(below, 38);
+    m_spread = addText(below, 38, theme::kStageText);
+    m_late = addText(below, 62, theme::kBrass, true);
+    m_late->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
 }
 
 void ClockLine::present(const ClockView& view, const QString& mode) {
@@ -58,17 +68,25 @@ void ClockLine::present(const ClockView& view, const QString& mode) {
     m_classWords->setText(tr("class ends\n%1").arg(view.classPlanned));
     m_kitchen->setText(view.kitchenEnd);
     m_kitchenWords->setText(tr("kitchen ends\n%1").arg(view.kitchenPlanned));
+    m_latest->setText(view.latest);
+    m_latestWords->setText(view.latestWords);
+    m_latestWords->setBold(view.latestPresses);
+    m_latestWords->setInk(view.latestPresses ? theme::kBrass : theme::kStageQuiet);
     m_standing->setText(mode.isEmpty() ? view.standing : QStringLiteral("%1\n%2").arg(view.standing, mode));
+    m_spread->setText(view.spread.isEmpty() ? QString() : tr("Class end: %1").arg(view.spread));
+    m_late->setText(view.late.isEmpty() ? QString() : QStringLiteral("◆ %1").arg(view.late));
 }
 
 void ClockLine::setType(const BoardType& type) {
-    for (FitText* time : {m_now, m_class, m_kitchen}) {
+    for (FitText* time : {m_now, m_class, m_kitchen, m_latest}) {
         time->setLargest(type.live);
     }
-    for (FitText* words : {m_nowWords, m_classWords, m_kitchenWords}) {
+    for (FitText* words : {m_nowWords, m_classWords, m_kitchenWords, m_latestWords}) {
         words->setLargest(type.near);
     }
-    m_standing->setLargest(type.least);
+    for (FitText* words : {m_standing, m_spread, m_late}) {
+        words->setLargest(type.least);
+    }
 }
 
 ActionPanel::ActionPanel(QWidget* parent) : QFrame(parent) {

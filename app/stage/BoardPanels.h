@@ -18,6 +18,9 @@ public:
     explicit ClockLine(QWidget* parent = nullptr);
     void present(const ClockView& view, const QString& mode);
     void setType(const BoardType& type);
+    QString spread() const { return m_spread->text(); }
+    QString late() const { return m_late->text(); }
+    QString latestWords() const { return m_latestWords->text(); }
 
 private:
     FitText* m_now;
@@ -26,7 +29,11 @@ private:
     FitText* m_classWords;
     FitText* m_kitchen;
     FitText* m_kitchenWords;
+    FitText* m_latest;
+    FitText* m_latestWords;
     FitText* m_standing;
+    FitText* m_spread;
+    FitText* m_late;
 };
 
 class ActionPanel final : public QFrame {

@@ -165,6 +165,16 @@ Urge urgeOf(CueKind kind) {
     return Urge::Soon;
 }
 
+/// By how much the class ends past its slot; zero or less within it, and where it has none.
+Seconds lateBy(const Guide& guide, const Moment& moment) {
+    return moment.network.slot > Seconds::zero() ? guide.classEnd - moment.network.slot : Seconds::zero();
+}
+
+/// Null while nobody has asked: an answer from a class on time does not mean that nothing would help a late one.
+const std::vector<Remedy>* remediesKnown(const OutlookAnswer* ahead) {
+    return ahead != nullptr && ahead->late ? &ahead->outlook.remedies : nullptr;
+}
+
 void addTimes(TileView& view, const StationStrip& strip, const Moment& moment) {
     const ActivityState& state = moment.state.activities[static_cast<std::size_t>(strip.activity)];
     const Activity& activity = activityAt(moment, strip.activity);
@@ -248,7 +258,8 @@ TileView tileView(const StationStrip& strip, const Guide& guide, const Moment& m
     return view;
 }
 
-ClockView clockView(const Guide& guide, const Moment& moment) {
+ClockView clockView(const Guide& guide, const std::optional<LatestMoment>& latest, const OutlookAnswer* ahead,
+                    const Moment& moment) {
     const auto at = [&](Seconds fromStart) { return timeOfDay(moment.utcAt(fromStart)); };
     ClockView view;
     view.now = timeOfDay(moment.utc);
@@ -256,8 +267,46 @@ ClockView clockView(const Guide& guide, const Moment& moment) {
     view.classPlanned = BoardWords::tr("planned %1").arg(at(guide.plannedClassEnd));
     view.kitchenEnd = at(guide.kitchenEnd);
     view.kitchenPlanned = BoardWords::tr("planned %1").arg(at(guide.plannedKitchenEnd));
+    view.latest = latest ? at(latest->at) : QStringLiteral("–");
+    view.latestWords = BoardWords::tr("every load\nis in");
+    if (latest) {
+        const Seconds left = latest->at - std::chrono::floor<Seconds>(moment.elapsed);
+        view.latestPresses = left < Words::kLatestSoon;
+        view.latestWords = Words::latest(*latest, moment.network) + QLatin1Char('\n') + Words::untilLatest(left);
+    }
     view.standing =
         moment.state.started ? aheadOrBehind(guide.classEnd, guide.plannedClassEnd) : BoardWords::tr("not started");
+    view.spread = ahead != nullptr ? Words::spread(ahead->outlook.ahead, moment) : QString();
+    view.late = Words::late(lateBy(guide, moment), remediesKnown(ahead), moment.network);
+    return view;
+}
+
+RemedyView remedyView(const Guide& guide, const OutlookAnswer* ahead, const Moment& moment) {
+    const Seconds late = lateBy(guide, moment);
+    RemedyView view;
+    view.head = late > Seconds::zero()
+                    ? BoardWords::tr("%1. What would help:").arg(Words::late(late, nullptr, moment.network))
+                    : BoardWords::tr("The class ends in its slot");
+    if (late <= Seconds::zero()) {
+        view.list = BoardWords::tr("Nothing has to be changed.");
+        return view;
+    }
+    const std::vector<Remedy>* remedies = remediesKnown(ahead);
+    if (remedies == nullptr) {
+        view.list = BoardWords::tr("What would help has not been worked out.");
+        return view;
+    }
+    QStringList lines;
+    for (const Remedy& remedy : *remedies) {
+        QString line =
+            BoardWords::tr("%1: class ends %2")
+                .arg(Words::sentence(Words::remedy(remedy, moment.network)), timeOfDay(moment.utcAt(remedy.classEnd)));
+        for (const int talk : remedy.talk) {
+            line += QStringLiteral("\n   – ") + toQt(moment.network.talk[static_cast<std::size_t>(talk)].text);
+        }
+        lines << line;
+    }
+    view.list = lines.isEmpty() ? BoardWords::tr("Nothing left to change saves time.") : lines.join(QLatin1Char('\n'));
     return view;
 }
 

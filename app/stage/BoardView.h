@@ -4,6 +4,7 @@
 #include <QString>
 #include <vector>
 
+#include "bridge/OutlookWorker.h"
 #include "bridge/Words.h"
 
 namespace brinebell {
@@ -42,10 +43,25 @@ struct ClockView {
     QString classPlanned;
     QString kitchenEnd;
     QString kitchenPlanned;
-    QString standing;  ///< "3 min behind"
+    QString latest;              ///< the time that must not be missed next; a dash when there is none
+    QString latestWords;         ///< what for, and how long still
+    bool latestPresses = false;  ///< under five minutes off, or past
+    QString standing;            ///< "3 min behind"
+    QString spread;              ///< of the class end; empty before the first forecast
+    QString late;                ///< past the slot, with what helps most; empty within it
     bool operator==(const ClockView&) const = default;
 };
-ClockView clockView(const Guide& guide, const Moment& moment);
+/// `ahead` is null before the first answer, and where nobody looks ahead.
+ClockView clockView(const Guide& guide, const std::optional<LatestMoment>& latest, const OutlookAnswer* ahead,
+                    const Moment& moment);
+
+/// All that would help a late class.
+struct RemedyView {
+    QString head;
+    QString list;  ///< most first, one a line
+    bool operator==(const RemedyView&) const = default;
+};
+RemedyView remedyView(const Guide& guide, const OutlookAnswer* ahead, const Moment& moment);
 
 /// Every cue that stands, most urgent first, in one text; empty when none does.
 QString cuesView(const Guide& guide, const Moment& moment);

@@ -39,6 +39,8 @@ StageKey stageKeyOf(int qtKey) {
             return StageKey::Note;
         case Qt::Key_W:
             return StageKey::WhereWasI;
+        case Qt::Key_R:
+            return StageKey::Remedies;
         case Qt::Key_M:
             return StageKey::More;
         case Qt::Key_Escape:
@@ -61,6 +63,7 @@ const std::vector<KeyHint>& keyHints() {
         {StageKey::TickPoint, QStringLiteral("T"), KeyWords::tr("Said")},
         {StageKey::Note, QStringLiteral("N"), KeyWords::tr("Note")},
         {StageKey::WhereWasI, QStringLiteral("W"), KeyWords::tr("Where was I")},
+        {StageKey::Remedies, QStringLiteral("R"), KeyWords::tr("If late")},
         {StageKey::More, QStringLiteral("M"), KeyWords::tr("More")},
         {StageKey::Leave, QStringLiteral("Esc"), KeyWords::tr("Leave")},
     };

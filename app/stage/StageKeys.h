@@ -19,6 +19,7 @@ enum class StageKey {
     TickPoint,
     Note,
     WhereWasI,
+    Remedies,
     More,
     Leave
 };

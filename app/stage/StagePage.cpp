@@ -54,7 +54,7 @@ void StagePage::buildBoard() {
     board->setContentsMargins(12, 6, 12, 6);
     board->setSpacing(6);
     m_clock = new ClockLine;
-    board->addWidget(m_clock, 9);
+    board->addWidget(m_clock, 13);
 
     m_middle = new QWidget;
     auto* middle = new QHBoxLayout(m_middle);
@@ -69,7 +69,7 @@ void StagePage::buildBoard() {
     side->addWidget(m_next, 32);
     side->addWidget(m_points, 68);
     middle->addLayout(side, 40);
-    board->addWidget(m_middle, 45);
+    board->addWidget(m_middle, 42);
 
     m_stations = new StationRow;
     board->addWidget(m_stations, 25);
@@ -100,6 +100,8 @@ void StagePage::buildBoard() {
 
     m_recall = new RecallPanel(this);
     m_recall->hide();
+    m_remedies = new RemedyPanel(this);
+    m_remedies->hide();
     m_choice = new ChoicePanel(this);
 }
 
@@ -146,6 +148,7 @@ void StagePage::setSession(SessionAdapter* session) {
     }
     m_session = session;
     m_recall->hide();
+    m_remedies->hide();
     m_choice->hide();
     m_notice->clear();
     m_keys = {};
@@ -184,7 +187,7 @@ void StagePage::refresh() {
     if (m_session->isRehearsal()) {
         mode = m_session->speed() > 1 ? tr("Rehearsal, %1 times as fast").arg(m_session->speed()) : tr("Rehearsal");
     }
-    m_clock->present(clockView(guide, moment), mode);
+    m_clock->present(clockView(guide, m_session->latest(), ahead(), moment), mode);
     m_action->present(actionView(guide, moment));
     m_next->present(nextView(guide, moment));
     m_next->setGrown(!guide.handsOn.empty() && inputNow() - m_lastPress >= kGrowNextAfter);
@@ -192,16 +195,13 @@ void StagePage::refresh() {
     m_stations->present(guide, moment);
     m_cues->setText(cuesView(guide, moment));
     refreshPrompts();
-    if (m_recall->isVisible()) {
-        m_recall->present(recallView(m_session->events(), guide, moment));
-    }
+    presentReading();
 }
 
 void StagePage::refreshPrompts() {
     // What a press does must always stand on the screen, so the prompts step back while a panel takes the keys.
-    if (m_recall->isVisible() || m_choice->isVisible()) {
-        const QString why =
-            m_recall->isVisible() ? tr("Any key goes back to the board") : tr("The question above comes first");
+    if (isReading() || m_choice->isVisible()) {
+        const QString why = isReading() ? tr("Any key goes back to the board") : tr("The question above comes first");
         m_tapBox->setIdle(why);
         m_holdBox->setIdle(why);
         return;
@@ -224,6 +224,9 @@ void StagePage::refreshStanding() {
         lines << tr("Not saved, %1 waiting: %2")
                      .arg(QString::number(m_session->waitingEvents()), toQt(m_session->fault()->message));
     }
+    if (m_session != nullptr && m_session->adviceFault()) {
+        lines << Words::adviceFault(*m_session->adviceFault());
+    }
     if (!m_soundFault.isEmpty()) {
         lines << m_soundFault;
     }
@@ -241,6 +244,7 @@ void StagePage::fitType() {
     m_next->setType(type);
     m_points->setType(type);
     m_recall->setType(type);
+    m_remedies->setType(type);
     m_stations->setType(type);
     m_cues->setLargest(type.least);
     m_notice->setLargest(type.least);
@@ -251,6 +255,7 @@ void StagePage::fitType() {
 
 void StagePage::placeOverlays() {
     m_recall->setGeometry(m_middle->geometry());
+    m_remedies->setGeometry(m_middle->geometry());
     m_choice->setGeometry(m_middle->geometry());
 }
 
@@ -261,11 +266,28 @@ void StagePage::resizeEvent(QResizeEvent* event) {
     placeOverlays();
 }
 
+void StagePage::presentReading() {
+    if (m_recall->isVisible()) {
+        m_recall->present(recallView(m_session->events(), m_session->guide(), m_session->moment()));
+    }
+    if (m_remedies->isVisible()) {
+        m_remedies->present(remedyView(m_session->guide(), ahead(), m_session->moment()));
+    }
+}
+
 void StagePage::showRecall() {
-    m_recall->present(recallView(m_session->events(), m_session->guide(), m_session->moment()));
     placeOverlays();
     m_recall->show();
     m_recall->raise();
+    presentReading();
+    refreshPrompts();
+}
+
+void StagePage::showRemedies() {
+    placeOverlays();
+    m_remedies->show();
+    m_remedies->raise();
+    presentReading();
     refreshPrompts();
 }
 

@@ -14,6 +14,7 @@
 #include "stage/ChoicePanel.h"
 #include "stage/OneKey.h"
 #include "stage/PromptBox.h"
+#include "stage/RemedyPanel.h"
 #include "stage/StageKeys.h"
 #include "stage/StationTile.h"
 
@@ -40,6 +41,9 @@ public:
     const PromptBox& tapBox() const { return *m_tapBox; }
     const PromptBox& holdBox() const { return *m_holdBox; }
     bool isRecallOpen() const { return m_recall->isVisible(); }
+    bool areRemediesOpen() const { return m_remedies->isVisible(); }
+    const ClockLine& clockLine() const { return *m_clock; }
+    const RemedyPanel& remedies() const { return *m_remedies; }
 
     /// Asks the keys what they have come to. A timer does so while one is down; tests do, too.
     void pollKeys();
@@ -76,7 +80,11 @@ private:
     void offer(const QString& question, const std::vector<Choice>& choices, Cause cause);
     void tickPoint(std::size_t index, Cause cause);
     void promptsShown(PromptSlot slot);
+    bool isReading() const { return m_recall->isVisible() || m_remedies->isVisible(); }
     void showRecall();
+    void showRemedies();
+    void presentReading();
+    const OutlookAnswer* ahead() const { return m_session->ahead() ? &*m_session->ahead() : nullptr; }
     void showBoardAgain();
     void showNotice(const QString& words);
     Millis inputNow() const { return m_inputClock->now().boot; }
@@ -101,6 +109,7 @@ private:
     PromptBox* m_holdBox;
     FitText* m_standing;
     RecallPanel* m_recall;
+    RemedyPanel* m_remedies;
     ChoicePanel* m_choice;
     QTimer m_holdTimer;
     QTimer m_noticeTimer;

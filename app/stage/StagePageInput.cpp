@@ -10,8 +10,9 @@ void StagePage::keyPressEvent(QKeyEvent* event) {
     if (event->isAutoRepeat() || m_session == nullptr) {
         return;
     }
-    if (m_recall->isVisible()) {
+    if (isReading()) {
         m_recall->hide();
+        m_remedies->hide();
         showBoardAgain();
         return;
     }
@@ -162,6 +163,9 @@ void StagePage::ownKey(StageKey key, Cause cause) {
         case StageKey::WhereWasI:
         case StageKey::LookBack:
             showRecall();
+            return;
+        case StageKey::Remedies:
+            showRemedies();
             return;
         case StageKey::Leave:
             emit leaveWanted();

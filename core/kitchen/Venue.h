@@ -29,14 +29,24 @@ struct JarCapacity {
     bool operator==(const JarCapacity&) const = default;
 };
 
+/// What heating times are worked out from where nobody has measured them.
+struct CannerWater {
+    Mass water;                                        ///< before the jars go in
+    Temperature start = Temperature::fromCelsius(15);  ///< as it comes from the tap
+    bool lid = true;
+    bool operator==(const CannerWater&) const = default;
+};
+
+/// Invariant: where a heating time is missing there is `water`, and the burner has heat and power. See CannerHeating.h.
 struct Canner {
     std::string id;
     std::string name;
     Method method = Method::BoilingWater;
     std::string burner;  ///< id of the burner it stands on
     std::vector<JarCapacity> capacity;
-    ThreePoint heatToPreheat;  ///< water for the first load, cold to the preheat temperature (our estimate)
-    ThreePoint heatToBoil;     ///< loaded and preheated, to a full rolling boil; published 20–30 min from cold
+    std::optional<ThreePoint> heatToPreheat;  ///< water for the first load, cold to the preheat temperature
+    std::optional<ThreePoint> heatToBoil;     ///< loaded and preheated, to a full rolling boil
+    std::optional<CannerWater> water;
     bool operator==(const Canner&) const = default;
 };
 
@@ -51,6 +61,7 @@ struct Venue {
     std::string name;
     std::optional<Altitude> altitude;  ///< a venue without one may be kept, but no class runs in it
     Length readingDistance;            ///< from the counter to the screen
+    Temperature room = Temperature::fromCelsius(20);
     std::vector<Station> stations;
     std::vector<Canner> canners;
     std::vector<std::string> confirmedBy;  ///< people who held from-memory table entries against the printed page

@@ -8,6 +8,7 @@
 #include "base/QuotedText.h"
 #include "document/Fields.h"
 #include "document/WholeFile.h"
+#include "kitchen/CannerHeating.h"
 #include "quantity/ReadQuantity.h"
 
 namespace brinebell {
@@ -16,12 +17,17 @@ namespace {
 constexpr std::size_t kMaxStations = 40;
 constexpr std::size_t kMaxCanners = 8;
 constexpr std::int64_t kMaxLoad = 40;
-constexpr Seconds kMaxHeating = std::chrono::hours(3);
 // Where standardPressure() answers; beyond it somebody has mistaken feet and metres, or worse.
 constexpr Length kLowestAltitude = Length::fromNanometres(-1'000'000'000'000);
 constexpr Length kHighestAltitude = Length::fromNanometres(9'000'000'000'000);
 constexpr Length kNearestScreen = Length::fromNanometres(300'000'000);
 constexpr Length kFarthestScreen = Length::fromNanometres(15'000'000'000);
+constexpr Temperature kColdestRoom = Temperature::fromCelsius(-20);
+constexpr Temperature kHottestRoom = Temperature::fromCelsius(50);
+constexpr Temperature kColdestWater = Temperature::fromCelsius(0);
+constexpr Temperature kHottestWater = Temperature::fromCelsius(100);
+constexpr double kLeastWaterLitres = 1;
+constexpr double kMostWaterLitres = 100;
 
 auto lengthWithin(Length least, Length most) {
     return [least, most](std::string_view text) -> Result<Length> {
@@ -32,6 +38,31 @@ auto lengthWithin(Length least, Length most) {
         }
         return length;
     };
+}
+
+auto temperatureWithin(Temperature least, Temperature most) {
+    return [least, most](std::string_view text) -> Result<Temperature> {
+        const auto temperature = readTemperature(text);
+        if (temperature && (*temperature < least || *temperature > most)) {
+            return fail(ErrorCode::OutOfRange, fmt::format("must be {} °C to {} °C, found {:.1f} °C", least.celsius(),
+                                                           most.celsius(), temperature->celsius()));
+        }
+        return temperature;
+    };
+}
+
+// A litre of water weighs a kilogram, nearly enough for any heating time.
+Result<Mass> readWater(std::string_view text) {
+    const auto volume = readVolume(text);
+    if (!volume) {
+        return tl::unexpected<Error>(volume.error());
+    }
+    const double litres = volume->millilitres() / 1000;
+    if (litres < kLeastWaterLitres || litres > kMostWaterLitres) {
+        return fail(ErrorCode::OutOfRange,
+                    fmt::format("must be {} L to {} L, found {:.1f} L", kLeastWaterLitres, kMostWaterLitres, litres));
+    }
+    return Mass::fromGrams(volume->millilitres());
 }
 
 std::optional<Altitude> readAltitude(const Table& head) {
@@ -92,7 +123,65 @@ void checkBurner(const Table& table, const Canner& canner, const std::vector<Sta
     }
 }
 
-Canner readCanner(const Table& table, const std::vector<Station>& stations, UniqueIds& ids) {
+std::optional<CannerWater> readCannerWater(const Table& table) {
+    if (!table.has("water")) {
+        for (const char* key : {"water_start", "lid"}) {
+            if (table.has(key)) {
+                table.fault(key, ErrorCode::InvalidInput, fmt::format("{}: there is no water", key));
+            }
+        }
+        return std::nullopt;
+    }
+    CannerWater water;
+    const auto mass = table.parsed("water", readWater);
+    const auto start = table.parsedIf("water_start", temperatureWithin(kColdestWater, kHottestWater));
+    water.start = start.value_or(water.start);
+    water.lid = table.booleanOr("lid", water.lid);
+    if (!mass || (table.has("water_start") && !start)) {
+        return std::nullopt;
+    }
+    water.water = *mass;
+    return water;
+}
+
+// Both ways to a heating time are named, because a venue without either is most often a venue just begun.
+void readHeating(const Table& table, Canner& canner) {
+    std::string missing;
+    const auto read = [&](const char* key) -> std::optional<ThreePoint> {
+        if (table.has(key)) {
+            return readThreePoint(table, key, kLongestHeating);
+        }
+        missing += (missing.empty() ? "" : " and ") + std::string(key);
+        return std::nullopt;
+    };
+    canner.heatToPreheat = read("heat_to_preheat");
+    canner.heatToBoil = read("heat_to_boil");
+    canner.water = readCannerWater(table);
+    if (!missing.empty() && !table.has("water")) {
+        table.fault("", ErrorCode::InvalidInput,
+                    missing +
+                        ": missing; write how long it takes, or how much water the canner holds, as in water = "
+                        "\"12 L\", and it is worked out from the burner");
+    }
+}
+
+// Only where everything else about it could be read: one fault is told once.
+void checkHeating(const Table& table, const Canner& canner, const Venue& venue) {
+    const bool worksOut = canner.water && !(canner.heatToPreheat && canner.heatToBoil);
+    const bool given =
+        (canner.heatToPreheat || !table.has("heat_to_preheat")) && (canner.heatToBoil || !table.has("heat_to_boil"));
+    const bool burnerRead = std::any_of(venue.stations.begin(), venue.stations.end(), [&](const Station& station) {
+        return station.id == canner.burner && station.kind == StationKind::Burner;
+    });
+    if (!worksOut || !given || !burnerRead) {
+        return;
+    }
+    if (const auto why = whyNeverHot(venue, canner)) {
+        table.fault("burner", ErrorCode::OutOfRange, "burner: " + *why);
+    }
+}
+
+Canner readCanner(const Table& table, const Venue& venue, UniqueIds& ids) {
     Canner canner;
     canner.id = ids.read(table);
     canner.name = table.text("name");
@@ -100,11 +189,11 @@ Canner readCanner(const Table& table, const std::vector<Station>& stations, Uniq
     const auto burner = table.parsed("burner", readIdentifier);
     canner.burner = burner.value_or("");
     if (burner) {
-        checkBurner(table, canner, stations);
+        checkBurner(table, canner, venue.stations);
     }
     canner.capacity = readCapacity(table);
-    canner.heatToPreheat = readThreePoint(table, "heat_to_preheat", kMaxHeating).value_or(ThreePoint{});
-    canner.heatToBoil = readThreePoint(table, "heat_to_boil", kMaxHeating).value_or(ThreePoint{});
+    readHeating(table, canner);
+    checkHeating(table, canner, venue);
     return canner;
 }
 
@@ -118,6 +207,7 @@ Venue readAll(Document& document) {
     venue.altitude = readAltitude(head);
     venue.readingDistance =
         head.parsed("reading_distance", lengthWithin(kNearestScreen, kFarthestScreen)).value_or(Length{});
+    venue.room = head.parsedIf("room", temperatureWithin(kColdestRoom, kHottestRoom)).value_or(venue.room);
     venue.confirmedBy = head.texts("confirmed_by");
     // A canner is a station too once a class is planned, so their ids must differ.
     UniqueIds ids;
@@ -129,7 +219,7 @@ Venue readAll(Document& document) {
     const std::vector<Table> canners = root.tables("canner");
     checkCount(root, "canner", canners.size(), kMaxCanners);
     for (const Table& table : canners) {
-        venue.canners.push_back(readCanner(table, venue.stations, ids));
+        venue.canners.push_back(readCanner(table, venue, ids));
     }
     return venue;
 }

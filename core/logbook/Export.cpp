@@ -193,7 +193,7 @@ Result<Review> reviewOf(const SessionRecord& record) {
         return tl::unexpected(state.error());
     }
     const Network& network = record.network;
-    const RunSheet planned = dispatch(network, defaultOrder(network));
+    const RunSheet planned = dispatch(network, policyFor(network));
     review.plannedClassEnd = planned.classEnd;
     review.plannedKitchenEnd = planned.kitchenEnd;
     for (std::size_t i = 0; i < network.activities.size(); ++i) {

@@ -5,37 +5,11 @@
 #include <limits>
 #include <numeric>
 
-#include "plan/Simulation.h"
+#include "plan/PolicyCost.h"
 
 namespace brinebell {
 
 namespace {
-
-Seconds durationOf(const Network& network, const std::vector<Seconds>* durations, std::size_t i) {
-    return durations != nullptr ? (*durations)[i] : network.activities[i].duration.likely;
-}
-
-// How much of what matters a sheet breaks: safety limits first, then the time by which quality limits are
-// stretched and looks come late, then length. Smaller is better.
-struct Cost {
-    int unplaced = 0;
-    Seconds safety{};
-    Seconds quality{};
-    Seconds length{};
-    auto operator<=>(const Cost&) const = default;
-};
-
-Cost costOf(const Network& network, const Simulation::Outcome& outcome) {
-    Cost cost;
-    cost.unplaced = outcome.complete ? 0 : 1;
-    for (const BrokenLimit& broken : outcome.broken) {
-        const HoldLimit& limit = network.limits[static_cast<std::size_t>(broken.limit)];
-        (limit.kind == LimitKind::Safety ? cost.safety : cost.quality) += broken.wait - limit.atMost;
-    }
-    cost.quality += outcome.lateLooks;
-    cost.length = outcome.end;
-    return cost;
-}
 
 // Finds waits that keep hold limits. Each round simulates, and for every stretched limit lets the activity it
 // starts from (and the chain of limits before that one) wait by as much as was too long; where that activity
@@ -43,7 +17,9 @@ Cost costOf(const Network& network, const Simulation::Outcome& outcome) {
 // yield.
 class LimitRepair {
 public:
-    LimitRepair(const Network& network, Simulation& simulation) : m_network(network), m_simulation(simulation) {
+    LimitRepair(const Network& network, Simulation& simulation, const Progress& progress,
+                const std::vector<Seconds>& durations)
+        : m_network(network), m_simulation(simulation), m_progress(progress), m_durations(durations) {
         m_moves.assign(network.activities.size(), 0);
         m_limitsInto.resize(network.activities.size());
         for (std::size_t i = 0; i < network.limits.size(); ++i) {
@@ -52,16 +28,16 @@ public:
     }
 
     Simulation::Outcome run(int maxRounds) {
-        Simulation::Outcome best = m_simulation.run(m_waits);
-        Cost bestCost = costOf(m_network, best);
+        Simulation::Outcome best = m_simulation.run(m_progress, m_durations);
+        PolicyCost bestCost = costOf(m_network, best);
         Simulation::Outcome latest = best;
         for (int round = 0; round < maxRounds && !latest.broken.empty(); ++round) {
             if (!adjust(latest)) {
                 break;
             }
-            latest = m_simulation.run(m_waits);
-            const Cost cost = costOf(m_network, latest);
-            if (cost < bestCost) {
+            latest = m_simulation.run(m_progress, m_durations, &m_waits);
+            const PolicyCost cost = costOf(m_network, latest);
+            if (cost < bestCost && !leavesTheSlot(bestCost, cost)) {
                 best = latest;
                 bestCost = cost;
             }
@@ -70,6 +46,12 @@ public:
     }
 
 private:
+    // A quality limit may be stretched so that the class fits its slot; keeping it must not undo that.
+    bool leavesTheSlot(const PolicyCost& before, const PolicyCost& after) const {
+        return m_network.slot > Seconds::zero() && before.classEnd <= m_network.slot &&
+               after.classEnd > m_network.slot && before.unplaced == after.unplaced && before.safety == after.safety;
+    }
+
     static constexpr int kMovesBeforeYielding = 12;
 
     // Changes at least one wait, or gives false when nothing is left to try.
@@ -126,6 +108,8 @@ private:
 
     const Network& m_network;
     Simulation& m_simulation;
+    const Progress& m_progress;
+    const std::vector<Seconds>& m_durations;
     Simulation::Waits m_waits{m_network.activities.size()};
     std::vector<int> m_moves;
     std::vector<bool> m_touched;
@@ -242,15 +226,20 @@ Order defaultOrder(const Network& network) {
     return order;
 }
 
+Policy policyFor(const Network& network) {
+    return network.policy.order.empty() ? Policy(defaultOrder(network)) : network.policy;
+}
+
 RunSheet dispatch(const Network& network, const Order& order, const Progress& progress,
                   const DispatchOptions& options) {
-    assert(order.size() == network.activities.size());
-    std::vector<Seconds> durations(network.activities.size());
-    for (std::size_t i = 0; i < durations.size(); ++i) {
-        durations[i] = durationOf(network, options.durations, i);
-    }
-    Simulation simulation(network, order, progress, std::move(durations));
-    LimitRepair repair(network, simulation);
+    return dispatch(network, Policy(order), progress, options);
+}
+
+RunSheet dispatch(const Network& network, const Policy& policy, const Progress& progress,
+                  const DispatchOptions& options) {
+    const std::vector<Seconds> durations = options.durations != nullptr ? *options.durations : likelyDurations(network);
+    Simulation simulation(network, policy);
+    LimitRepair repair(network, simulation, progress, durations);
     Simulation::Outcome outcome = repair.run(options.repairLimits ? options.maxRepairs : 0);
 
     RunSheet sheet;

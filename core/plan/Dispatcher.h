@@ -12,6 +12,7 @@
 #include <vector>
 
 #include "plan/Network.h"
+#include "plan/Policy.h"
 #include "plan/RunSheet.h"
 
 namespace brinebell {
@@ -32,11 +33,11 @@ struct Progress {
     bool operator==(const Progress&) const = default;
 };
 
-/// Indices of all activities, most urgent first.
-using Order = std::vector<int>;
-
 /// Longest remaining chain first; a sound order to begin a search from.
 Order defaultOrder(const Network& network);
+
+/// The policy that the network carries, or the default order where it carries none.
+Policy policyFor(const Network& network);
 
 struct DispatchOptions {
     const std::vector<Seconds>* durations = nullptr;  ///< by activity; null: the likely ones
@@ -45,7 +46,9 @@ struct DispatchOptions {
 };
 
 /// The sheet from `progress` to the end. What is running is taken to last its duration, or until now plus one
-/// second if it has already lasted that long. Requires faultsIn(network) empty and `order` a permutation.
+/// second if it has already lasted that long. Requires faultsIn(network) empty and the order a permutation.
+RunSheet dispatch(const Network& network, const Policy& policy, const Progress& progress = {},
+                  const DispatchOptions& options = {});
 RunSheet dispatch(const Network& network, const Order& order, const Progress& progress = {},
                   const DispatchOptions& options = {});
 

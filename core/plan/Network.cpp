@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <numeric>
 #include <queue>
 #include <set>
 
@@ -151,6 +152,34 @@ void checkLoads(const Network& network, FaultList& faults) {
     }
 }
 
+void checkPolicy(const Network& network, FaultList& faults) {
+    const Policy& policy = network.policy;
+    const std::size_t n = network.activities.size();
+    if (policy.order.empty() && policy.activities.empty() && policy.holdRank.empty()) {
+        return;
+    }
+    std::vector<int> everyOne(n);
+    std::iota(everyOne.begin(), everyOne.end(), 0);
+    if (!std::is_permutation(everyOne.begin(), everyOne.end(), policy.order.begin(), policy.order.end())) {
+        faults.add("the policy does not order every activity once");
+        return;
+    }
+    if ((!policy.activities.empty() && policy.activities.size() != n) ||
+        (!policy.holdRank.empty() && policy.holdRank.size() != network.stationHolds.size())) {
+        faults.add("the policy is for another network");
+    }
+    for (const ActivityPlan& plan : policy.activities) {
+        const bool gatesFit = std::all_of(plan.gates.begin(), plan.gates.end(), [n](const Gate& gate) {
+            return (gate.anchor == -1 || isIndex(gate.anchor, n)) && isLength(gate.after);
+        });
+        const bool looksFit = std::all_of(plan.looks.begin(), plan.looks.end(),
+                                          [](const PlannedPiece& look) { return isLength(look.after); });
+        if (!gatesFit || !looksFit || !isLength(plan.start.after) || !isLength(plan.end.after)) {
+            faults.add("the policy waits for an activity that is not there, or below zero or over 400 days");
+        }
+    }
+}
+
 // Removes what has nothing left before it until nothing is left; what remains stands in a circle.
 void checkOrder(const Network& network, FaultList& faults) {
     const auto successors = successorsOf(network);
@@ -191,6 +220,19 @@ std::optional<int> findActivity(const Network& network, std::string_view key) {
         return std::nullopt;
     }
     return static_cast<int>(found - network.activities.begin());
+}
+
+Seconds endWorkOf(const Activity& activity) {
+    switch (activity.hands) {
+        case HandsNeed::None:
+        case HandsNeed::Throughout:
+            return Seconds::zero();
+        case HandsNeed::Ends:
+            return activity.handsAtEnd;
+        case HandsNeed::Pulses:
+            return activity.handsAtEnd > Seconds::zero() ? activity.handsAtEnd : activity.pulse->takes;
+    }
+    return Seconds::zero();
 }
 
 std::vector<std::vector<int>> successorsOf(const Network& network) {
@@ -242,6 +284,7 @@ std::vector<std::string> faultsIn(const Network& network) {
     if (network.helpers < 0 || network.helpers > 3) {
         faults.add("{} helpers; 0 to 3 are planned for", network.helpers);
     }
+    checkPolicy(network, faults);
     if (faults.empty()) {
         checkOrder(network, faults);
     }

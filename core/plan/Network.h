@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "kitchen/Venue.h"
+#include "plan/Policy.h"
 #include "quantity/Quantities.h"
 #include "recipe/Recipe.h"
 
@@ -136,14 +137,21 @@ struct Network {
     std::vector<std::string> notes;  ///< what the unfolding decided and a teacher should know
     int opening = -1;
     int closing = -1;
+    Policy policy;  ///< what a search found for this class; an empty order: the dispatcher's own
     bool operator==(const Network&) const = default;
 };
 
 inline constexpr Seconds kRestBeforeLifting{300};  ///< heat off, lid off, five minutes. Illinois Extension, NCHFP
+inline constexpr Seconds kLongestCall{
+    600};  ///< calls shorter than this may interrupt work that may be left; our estimate
 inline constexpr int kMaxActivities = 400;
 inline constexpr Seconds kLongestDuration = std::chrono::hours(400 * 24);  ///< what readDuration() takes
 
 std::optional<int> findActivity(const Network& network, std::string_view key);
+
+/// Hand work at the end of an activity that has hands at its ends or in pulses; zero for the others. The look that sees
+/// the end-point of a pulsed one is its end work: its own where it has some, an ordinary look where not.
+Seconds endWorkOf(const Activity& activity);
 
 /// For each activity, the activities that list it in `after`.
 std::vector<std::vector<int>> successorsOf(const Network& network);

@@ -3,6 +3,7 @@
 #include <nlohmann/json.hpp>
 
 #include "plan/Network.h"
+#include "plan/PlanCheck.h"
 #include "plan/SheetJson.h"
 #include "plan/SnakeCaseKeys.h"
 
@@ -93,6 +94,14 @@ NLOHMANN_JSON_SERIALIZE_ENUM(StartReason, {{StartReason::ClassStart, "class-star
                                            {StartReason::Pulses, "pulses"},
                                            {StartReason::Underway, "underway"}})
 
+NLOHMANN_JSON_SERIALIZE_ENUM(WantedHand, {{WantedHand::Any, "any"},
+                                          {WantedHand::Presenter, "presenter"},
+                                          {WantedHand::Helper, "helper"}})
+
+NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(Gate, anchor, after)
+NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(PlannedPiece, after, hand, interrupts)
+NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(ActivityPlan, gates, start, looks, end)
+NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(Policy, order, activities, holdRank)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(ThreePoint, low, likely, high)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(PulseRule, gapLow, gapHigh, takes, action)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(Activity, key, kind, dish, load, title, detail, lookFor, amounts, cautions, duration,
@@ -135,6 +144,10 @@ void to_json(json& j, const Network& n) {
              {"notes", n.notes},
              {"opening", n.opening},
              {"closing", n.closing}};
+    // Networks that were frozen before policies were kept have none, and stay readable as they are.
+    if (!n.policy.order.empty()) {
+        j["policy"] = n.policy;
+    }
 }
 
 void from_json(const json& j, Network& n) {
@@ -159,6 +172,9 @@ void from_json(const json& j, Network& n) {
     j.at("notes").get_to(n.notes);
     j.at("opening").get_to(n.opening);
     j.at("closing").get_to(n.closing);
+    if (j.contains("policy")) {
+        j.at("policy").get_to(n.policy);
+    }
 }
 
 std::string networkToJson(const Network& network) {
@@ -185,7 +201,9 @@ Result<Network> networkFromJson(std::string_view text) {
     }
 }
 
-std::string sheetToJson(const Network& network, const RunSheet& sheet) {
+namespace {
+
+json sheetDocument(const Network& network, const RunSheet& sheet) {
     json activities = json::array();
     for (std::size_t i = 0; i < network.activities.size(); ++i) {
         const Activity& a = network.activities[i];
@@ -213,23 +231,61 @@ std::string sheetToJson(const Network& network, const RunSheet& sheet) {
                             {"to", span.to}});
     }
     const bool feasible = sheet.complete && sheet.broken.empty() && sheet.lateLooks == Seconds::zero();
-    const json document{{"class", network.classId},
-                        {"title", network.title},
-                        {"feasible", feasible},
-                        {"class_end", sheet.classEnd},
-                        {"kitchen_end", sheet.kitchenEnd},
-                        {"lower_bound", sheet.lowerBound},
-                        {"slot", network.slot},
-                        {"activities", std::move(activities)},
-                        {"hands", std::move(hands)},
-                        {"stations", std::move(stations)},
-                        {"talk", sheet.talk},
-                        {"broken_limits", sheet.broken},
-                        {"late_looks", sheet.lateLooks},
-                        {"warnings", warningsFor(network, sheet)},
-                        {"notes", network.notes},
-                        {"network", network}};
+    return json{{"class", network.classId},
+                {"title", network.title},
+                {"feasible", feasible},
+                {"class_end", sheet.classEnd},
+                {"kitchen_end", sheet.kitchenEnd},
+                {"lower_bound", sheet.lowerBound},
+                {"slot", network.slot},
+                {"activities", std::move(activities)},
+                {"hands", std::move(hands)},
+                {"stations", std::move(stations)},
+                {"talk", sheet.talk},
+                {"broken_limits", sheet.broken},
+                {"late_looks", sheet.lateLooks},
+                {"warnings", warningsFor(network, sheet)},
+                {"notes", network.notes},
+                {"network", network}};
+}
+
+std::string printed(const json& document) {
     return withSnakeCaseKeys(document).dump(2);
+}
+
+// A share that was not asked for is below zero.
+json shareOrNull(double share) {
+    return share < 0 ? json(nullptr) : json(share);
+}
+
+}  // namespace
+
+std::string sheetToJson(const Network& network, const RunSheet& sheet) {
+    return printed(sheetDocument(network, sheet));
+}
+
+std::string plannedSheetToJson(const Network& network, const PlannedSheet& planned, const BackTiming& timing) {
+    json document = sheetDocument(network, planned.sheet);
+    document.update(json{{"makespan", planned.sheet.kitchenEnd},
+                         {"shortest", planned.shortest},
+                         {"lower_bound", planned.lowerBound},
+                         {"proved", planned.proved},
+                         {"quality", qualityInWords(planned)},
+                         {"stopped", planned.stopped},
+                         {"stretches_limits", planned.stretches},
+                         {"seconds_used", planned.seconds},
+                         {"conflicts", planned.conflicts},
+                         {"risk", shareOrNull(planned.risk)},
+                         {"risk_of_shortest", shareOrNull(planned.riskOfShortest)},
+                         {"sheets_compared", planned.compared},
+                         {"latest_heat_on", timing.latestHeatOn},
+                         {"latest_load_in", timing.latestLoadIn}});
+    for (std::size_t i = 0; i < network.activities.size(); ++i) {
+        document["activities"][i].update(json{{"slack", timing.slack[i]},
+                                              {"critical", timing.isCritical(static_cast<int>(i))},
+                                              {"latest_start", timing.latestStart[i]}});
+    }
+    return printed(document);
 }
 
 }  // namespace brinebell

@@ -2,7 +2,6 @@
 #pragma once
 
 #include <optional>
-#include <string>
 #include <vector>
 
 #include "plan/Network.h"
@@ -68,11 +67,9 @@ struct RunSheet {
     bool operator==(const RunSheet&) const = default;
 };
 
-/// What a teacher should know about the sheet: overruns, stretched limits, talk that did not fit. Plain
-/// sentences.
-std::vector<std::string> warningsFor(const Network& network, const RunSheet& sheet);
-
-/// A bound on the kitchen end from the longest chain and from the presenter's own work, whichever is later.
+/// A proved bound on the kitchen end of any sheet of likely durations: the longest chain, the work of all hands spread
+/// over them, and the best that one person can do with what nobody else may do, taking it up and leaving it at will
+/// (Jackson's preemptive schedule, Operations Research Quarterly, 1955; from memory).
 Seconds lowerBoundOf(const Network& network);
 
 }  // namespace brinebell

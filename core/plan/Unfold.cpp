@@ -4,7 +4,8 @@
 
 #include <algorithm>
 
-#include "plan/Dispatcher.h"
+#include "plan/Impossible.h"
+#include "plan/Planner.h"
 #include "plan/Unfolding.h"
 #include "quantity/ReadQuantity.h"
 #include "safety/ProcessTables.h"
@@ -419,6 +420,21 @@ void Unfolding::addTalk(int dish, const PlannedDish& planned) {
 // ---- the end of class
 // ----------------------------------------------------------------------------------------------
 
+// Whether the class can close after the last load and still keep its slot. Most often the dispatcher alone can tell.
+bool Unfolding::canCloseInTime() const {
+    if (dispatch(m_network, defaultOrder(m_network)).classEnd <= m_plan.slot) {
+        return true;
+    }
+    if (lowerBoundOf(m_network) > m_plan.slot || !faultsIn(m_network).empty()) {
+        return false;
+    }
+    PlanOptions options;
+    options.conflicts = 2'000;
+    options.riskRuns = 0;
+    const auto planned = planSheet(m_network, {}, options);
+    return planned && !planned->stretches && planned->sheet.classEnd <= m_plan.slot;
+}
+
 void Unfolding::addClosing() {
     if (m_plan.closing <= Seconds::zero()) {
         return;
@@ -434,7 +450,7 @@ void Unfolding::addClosing() {
         closing.after.push_back(static_cast<int>(i));
     }
     m_network.closing = addActivity(std::move(closing));
-    if (m_plan.kitchenCloser.empty() || dispatch(m_network, defaultOrder(m_network)).classEnd <= m_plan.slot) {
+    if (m_plan.kitchenCloser.empty() || canCloseInTime()) {
         return;
     }
     // Somebody stays for the kitchen, so the room may empty while the last load is still in the canner.
@@ -492,6 +508,9 @@ Result<Network> Unfolding::run() {
     addClosing();
     if (auto faults = faultsIn(m_network); !faults.empty()) {
         return fail(ErrorCode::InvalidInput, faults.front());
+    }
+    if (auto why = whyImpossible(m_network)) {
+        return fail(ErrorCode::InvalidInput, std::move(*why));
     }
     return std::move(m_network);
 }

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "kitchen/CannerHeating.h"
 #include "plan/Unfolding.h"
 #include "quantity/ReadQuantity.h"
 #include "safety/ProcessTables.h"
@@ -45,15 +46,22 @@ Unfolding::Step Unfolding::addCanner(const Canner& canner) {
     if (loads.empty()) {
         return std::nullopt;
     }
-    const Load& first = m_network.loads[static_cast<std::size_t>(loads.front())];
+    if (const auto why = whyNeverHot(m_plan.venue, canner)) {
+        return Error{ErrorCode::OutOfRange, fmt::format("{}: {}", canner.name, *why), {}};
+    }
+    const Pack firstPack = m_network.loads[static_cast<std::size_t>(loads.front())].pack;
+    if (!canner.heatToPreheat || !canner.heatToBoil) {
+        m_network.notes.push_back(fmt::format(
+            "{}: its heating times are worked out from its burner and its water, not measured", canner.name));
+    }
     Activity preheat;
     preheat.key = fmt::format("{}/preheat", canner.id);
     preheat.kind = ActivityKind::Preheat;
     preheat.title = "Set the canner on to heat";
     preheat.detail = "Rack in, half full of water, highest heat, lid on";
     // 140 °F for raw pack, 180 °F for hot pack. Source: NCHFP, using boiling water canners.
-    preheat.lookFor = first.pack == Pack::Raw ? "Water at 140 °F (60 °C)" : "Water at 180 °F (82 °C)";
-    preheat.duration = plus(canner.heatToPreheat, kSetCannerOn + kCheckTemperature);
+    preheat.lookFor = firstPack == Pack::Raw ? "Water at 140 °F (60 °C)" : "Water at 180 °F (82 °C)";
+    preheat.duration = plus(*preheatTime(m_plan.venue, canner, firstPack), kSetCannerOn + kCheckTemperature);
     preheat.hands = HandsNeed::Ends;
     preheat.handsAtStart = kSetCannerOn;
     preheat.handsAtEnd = kCheckTemperature;
@@ -153,7 +161,7 @@ std::vector<int> Unfolding::addLoad(const Canner& canner, int l, int preheat, in
 
     Activity heatUp = add("heat-up", ActivityKind::HeatUp, "Bring the canner to a full rolling boil", {made.lower});
     heatUp.lookFor = "Full rolling boil all over, lid on";
-    heatUp.duration = plus(canner.heatToBoil, kSeeBoil);
+    heatUp.duration = plus(*boilTime(m_plan.venue, canner, load.jars, load.jar, load.pack), kSeeBoil);
     heatUp.hands = HandsNeed::Ends;
     heatUp.handsAtEnd = kSeeBoil;
     heatUp.endsBySight = true;
@@ -198,7 +206,8 @@ int Unfolding::addSterilising(const Canner& canner, int l, const std::string& pr
     boil.title = fmt::format("Sterilise {} in the canner", jarsInWords(load.jars, load.jar));
     boil.detail = fmt::format("Upright, covered by 1 in of water, {} from the full boil", printDuration(minutes));
     boil.lookFor = "Full rolling boil, then the whole time";
-    boil.duration = plus(canner.heatToBoil, minutes + Seconds(150));
+    boil.duration =
+        plus(*boilTime(m_plan.venue, canner, load.jars, load.jar, load.pack, false), minutes + Seconds(150));
     boil.hands = HandsNeed::Ends;
     boil.handsAtStart = Seconds(60);
     boil.handsAtEnd = Seconds(90);

@@ -40,6 +40,7 @@ private:
     std::vector<int> addLoad(const Canner& canner, int load, int preheat, int previousLift);
     int addSterilising(const Canner& canner, int load, const std::string& prefix, std::vector<int> after);
     std::vector<int> readyFor(int load) const;
+    bool canCloseInTime() const;
     void addClosing();
     void addClassTalk();
 

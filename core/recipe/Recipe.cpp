@@ -5,26 +5,6 @@
 namespace brinebell {
 namespace {
 
-constexpr std::int64_t fluidOunces(JarSize size) {
-    switch (size) {
-        case JarSize::QuarterPint:
-            return 4;
-        case JarSize::HalfPint:
-            return 8;
-        case JarSize::TwelveOunce:
-            return 12;
-        case JarSize::Pint:
-            return 16;
-        case JarSize::PintAndHalf:
-            return 24;
-        case JarSize::Quart:
-            return 32;
-        case JarSize::HalfGallon:
-            return 64;
-    }
-    return 0;
-}
-
 /// Whole jars in `amount`; what would be left over fills none.
 int wholePart(const Fraction& amount) {
     return static_cast<int>(amount.numerator() / amount.denominator());

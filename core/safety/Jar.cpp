@@ -56,6 +56,26 @@ std::string_view toText(Method method) {
     return wordFor(kMethods, method);
 }
 
+std::int64_t fluidOunces(JarSize size) {
+    switch (size) {
+        case JarSize::QuarterPint:
+            return 4;
+        case JarSize::HalfPint:
+            return 8;
+        case JarSize::TwelveOunce:
+            return 12;
+        case JarSize::Pint:
+            return 16;
+        case JarSize::PintAndHalf:
+            return 24;
+        case JarSize::Quart:
+            return 32;
+        case JarSize::HalfGallon:
+            return 64;
+    }
+    return 0;
+}
+
 Result<JarSize> jarSizeFromText(std::string_view text) {
     return valueFor(kJarSizes, "jar size", text);
 }

@@ -3,6 +3,7 @@
 // Source of the sizes: USDA Complete Guide to Home Canning, AIB 539 (1994), jars and lids.
 #pragma once
 
+#include <cstdint>
 #include <string_view>
 
 #include "base/Result.h"
@@ -18,6 +19,9 @@ enum class Method { BoilingWater, AtmosphericSteam, PressureDial, PressureWeight
 std::string_view toText(JarSize size);
 std::string_view toText(Pack pack);      ///< "hot", "raw"
 std::string_view toText(Method method);  ///< "boiling-water", "atmospheric-steam", "pressure-dial", "pressure-weighted"
+
+/// What the jar holds, 4 to 64 fluid ounces.
+std::int64_t fluidOunces(JarSize size);
 
 /// The reverse of toText. Error: InvalidInput, naming the words that are known.
 Result<JarSize> jarSizeFromText(std::string_view text);

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "base/Random.h"
+#include "plan/Replan.h"
 
 namespace brinebell {
 
@@ -12,6 +13,7 @@ namespace {
 
 constexpr Millis kReaction{2'000};     ///< from seeing a prompt to answering it
 constexpr Millis kLongestStep{8'000};  ///< the presenter looks at the board at least this often
+constexpr Seconds kLater{30};          ///< a class later by less than this is not planned anew
 constexpr Millis kGiveUp{std::chrono::hours(24)};
 
 class Presenter {
@@ -37,8 +39,15 @@ public:
     Result<std::vector<Event>> play();
 
 private:
+    /// What the outlook comes to, as far as it is a reason to plan anew.
+    struct Outcome {
+        Seconds classEnd{};
+        std::vector<int> broken;  ///< limits
+    };
     bool press(const std::optional<Prompt>& prompt, Cause cause);
     bool loseBoil();
+    Outcome outcome() const;
+    void planAnew();
     Millis readyAt(const Prompt& prompt) const;
     Millis nextLook(const Guide& guide) const;
     void noteShown(const Guide& guide);
@@ -54,6 +63,7 @@ private:
     std::optional<Prompt> m_tapShown, m_holdShown;
     Millis m_tapSince{}, m_holdSince{};
     bool m_boilLost = false;
+    Outcome m_weighed;  ///< what the last planning anew came to
 };
 
 // When the presenter would answer a prompt: done things when they are done, said things when they are said.
@@ -106,6 +116,30 @@ bool Presenter::loseBoil() {
     return !m_runner.perform(command, Cause::Rehearsal).has_value();
 }
 
+Presenter::Outcome Presenter::outcome() const {
+    Outcome now{m_runner.outlook().classEnd, {}};
+    for (const BrokenLimit& broken : m_runner.outlook().broken) {
+        now.broken.push_back(broken.limit);
+    }
+    return now;
+}
+
+// Only where there is something to mend, and anew only when that has grown: a class that stays as late as it was when
+// nothing better was found is not searched again after every press.
+void Presenter::planAnew() {
+    if (!m_options.replans || !m_runner.state().started || m_runner.state().closed) {
+        return;
+    }
+    const Outcome now = outcome();
+    const bool isLater = now.classEnd > std::max(m_runner.planned().classEnd, m_weighed.classEnd) + kLater;
+    if (!isLater && (now.broken.empty() || now.broken == m_weighed.broken)) {
+        return;
+    }
+    const Progress progress = progressOf(m_runner.network(), m_runner.state(), m_clock.now());
+    m_runner.advise(replan(m_runner.network(), m_runner.policy(), progress));
+    m_weighed = outcome();
+}
+
 void Presenter::noteShown(const Guide& guide) {
     const Millis now = m_runner.elapsed();
     if (guide.tap != m_tapShown) {
@@ -150,6 +184,7 @@ Result<std::vector<Event>> Presenter::play() {
             return tl::unexpected<Error>(*m_runner.fault());
         }
         if (acted) {
+            planAnew();
             continue;
         }
         if (m_runner.elapsed() > kGiveUp) {

@@ -1,7 +1,8 @@
 // Rehearsal.h — a whole session on a virtual clock, played by a simulated presenter.
 //
 // The presenter follows the guide with tap and held press alone; how long each thing takes is drawn from its
-// durations. Same network and seed: the same events, to the byte.
+// durations. When the class runs late or a limit would break, the rest is planned anew, as it is in a live class, with
+// a budget that decides alone. Same network, seed and options: the same events, to the byte.
 #pragma once
 
 #include <cstdint>
@@ -14,6 +15,7 @@ namespace brinebell {
 struct RehearsalOptions {
     std::uint64_t seed = 1;
     bool loseBoilOnce = false;  ///< a drill: the first load's boil is lost half-way
+    bool replans = true;        ///< false: the policy that the network carries is followed to the end
     std::function<void(const SessionRunner&, std::span<const Event>)> progress;  ///< after every press
 };
 

@@ -15,8 +15,8 @@ std::int64_t unwatchedBetween(const Stamp& earlier, const Stamp& later) {
 
 SessionRunner::SessionRunner(Network network, const Clock& clock, EventStore& store)
     : m_network(std::move(network)),
-      m_order(defaultOrder(m_network)),
-      m_planned(dispatch(m_network, m_order)),
+      m_advice(policyFor(m_network)),
+      m_planned(m_advice.sheet(m_network, {}, 0)),
       m_clock(&clock),
       m_store(&store),
       m_state(initialState(m_network)) {}
@@ -38,6 +38,10 @@ Result<SessionRunner> SessionRunner::resume(Network network, const std::vector<E
         runner.perform(gap, Cause::Recovery);
     }
     return runner;
+}
+
+void SessionRunner::advise(Policy policy) {
+    m_advice.follow(std::move(policy));
 }
 
 // The key that wakes a sleeping machine may be the first thing it does: time nobody watched is told first.
@@ -106,13 +110,7 @@ void SessionRunner::watch() {
 }
 
 const RunSheet& SessionRunner::outlook() const {
-    const Progress progress = progressOf(m_network, m_state, m_clock->now());
-    if (m_outlookSequence != m_state.lastSequence || m_outlookAt != progress.now) {
-        m_outlook = dispatch(m_network, m_order, progress);
-        m_outlookSequence = m_state.lastSequence;
-        m_outlookAt = progress.now;
-    }
-    return m_outlook;
+    return m_advice.sheet(m_network, progressOf(m_network, m_state, m_clock->now()), m_state.lastSequence);
 }
 
 Guide SessionRunner::guide() const {

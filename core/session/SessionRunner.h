@@ -13,6 +13,7 @@
 #include <vector>
 
 #include "base/Clock.h"
+#include "session/Advice.h"
 #include "session/Guide.h"
 
 namespace brinebell {
@@ -28,7 +29,7 @@ class SessionRunner {
 public:
     using Listener = std::function<void(std::span<const Event>)>;
 
-    /// A new session over `network`. Requires faultsIn(network) empty.
+    /// A new session over `network`, under the policy that it carries. Requires faultsIn(network) empty.
     SessionRunner(Network network, const Clock& clock, EventStore& store);
 
     /// Takes up a session from its log after a crash or restart: replays, then reports the time nobody
@@ -43,12 +44,19 @@ public:
     /// between two calls: sleep, a stopped process) and reports it as an event. Does nothing in a rehearsal.
     void watch();
 
+    /// A policy found since: advice follows it from now on. Events and the plan to compare with stay as they are.
+    void advise(Policy policy);
+
     void onEvents(Listener listener) { m_listener = std::move(listener); }
 
     const Network& network() const { return m_network; }
     const State& state() const { return m_state; }
     const RunSheet& planned() const { return m_planned; }
-    const RunSheet& outlook() const;  ///< dispatch from the present state; worked out at most once a second
+    const Policy& policy() const { return m_advice.policy(); }
+    /// Dispatch from the present state, sound (session/Advice.h); worked out at most once a second.
+    const RunSheet& outlook() const;
+    /// Why the outlook is not what the policy gives; none while it is.
+    const std::optional<AdviceFault>& adviceFault() const { return m_advice.fault(); }
     Guide guide() const;
     Millis elapsed() const;
     const std::vector<Event>& events() const { return m_events; }
@@ -60,7 +68,7 @@ private:
     void commit(std::vector<Event> events);
     void store();
     Network m_network;
-    Order m_order;
+    mutable Advice m_advice;
     RunSheet m_planned;
     const Clock* m_clock;
     EventStore* m_store;
@@ -70,9 +78,6 @@ private:
     std::optional<Error> m_fault;
     std::optional<Stamp> m_watched;
     Listener m_listener;
-    mutable RunSheet m_outlook;
-    mutable std::int64_t m_outlookSequence = -1;
-    mutable Seconds m_outlookAt{-1};
 };
 
 inline constexpr Millis kWatchGap{10'000};

@@ -81,6 +81,20 @@ TEST(CheckVerb, FaultsInJsonCarryTheirPlace) {
     EXPECT_EQ(document["faults"][0]["column"], 1);
 }
 
+// The class is written well and can never be taught: the message is about its steps, so it has no line.
+TEST(CheckVerb, ClassThatNobodyCanTeachIsRefusedWithItsSteps) {
+    const std::string file = broken("hold-nobody-can-keep");
+    for (const char* verb : {"check", "sheet"}) {
+        const support::Finished finished = console({verb, file});
+        EXPECT_EQ(finished.status, 1) << verb;
+        EXPECT_EQ(finished.out, "") << verb;
+        EXPECT_THAT(finished.err, StartsWith(file + ": \"Bring the brine to a boil\" must be followed by "
+                                                    "\"Fill the jars\" within 3 min, but \"Cool the brine\" "
+                                                    "(at least 20 min) must come between"))
+            << verb;
+    }
+}
+
 TEST(CheckVerb, TenMegabytesAreRefused) {
     const Scratch scratch;
     const std::string file = scratch.file("large.toml", std::string(10'000'000, '#'));

@@ -28,7 +28,8 @@ TEST_P(ConsoleVerb, UnknownOptionIsAUsageErrorInOneDocument) {
 }
 
 INSTANTIATE_TEST_SUITE_P(All, ConsoleVerb,
-                         ::testing::Values("check", "process-time", "boiling-point", "sheet", "rehearse", "records"),
+                         ::testing::Values("check", "process-time", "boiling-point", "sheet", "forecast", "make-ahead",
+                                           "rehearse", "records"),
                          [](const auto& verb) {
                              std::string name;
                              for (const char c : std::string(verb.param)) {

@@ -17,6 +17,14 @@ constexpr BrokenFile kBroken[] = {
     {"canner-as-station", 21, 8, "kind: a canner is written as [[canner]]"},
     {"capacity-for-no-jar", 30, 12, "capacity: at least one jar size is needed"},
     {"power-in-horses", 16, 9, "power: "},
+    {"canner-without-heating", 23, 1,
+     "heat_to_preheat and heat_to_boil: missing; write how long it takes, or how much"},
+    {"canner-on-cold-burner", 26, 10, "burner: \"burner\" has no heat and power to work heating times out from"},
+    {"canner-that-never-boils", 27, 10, "burner: \"burner\" at 440 W does not bring \"canner\" to 96 °C within 3 h"},
+    {"lid-without-water", 28, 7, "lid: there is no water"},
+    {"water-for-a-bath", 28, 9, "water: must be 1 L to 100 L, found 101.0 L"},
+    {"water-above-the-boil", 29, 15, "water_start: must be 0 °C to 100 °C, found 101.0 °C"},
+    {"room-like-an-oven", 9, 8, "room: must be -20 °C to 50 °C, found 51.0 °C"},
 };
 
 class BrokenVenue : public ::testing::TestWithParam<BrokenFile> {};

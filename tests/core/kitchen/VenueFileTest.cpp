@@ -79,7 +79,8 @@ TEST(VenueFile, ReadsACanner) {
                           "burner",
                           {{JarSize::Pint, 8}},
                           ThreePoint::fixed(minutes(20)),
-                          {minutes(9), minutes(11), minutes(18)}};
+                          ThreePoint{minutes(9), minutes(11), minutes(18)},
+                          {}};
     EXPECT_EQ(venueOf(sound()).canners, std::vector{expected});
 }
 

@@ -7,6 +7,7 @@
 #include <set>
 
 #include "base/Random.h"
+#include "plan/PlanCheck.h"
 #include "plan/SheetJson.h"
 #include "support/DemoClass.h"
 #include "support/RandomNetwork.h"

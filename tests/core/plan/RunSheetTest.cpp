@@ -5,24 +5,8 @@
 
 #include "plan/Dispatcher.h"
 #include "support/RandomNetwork.h"
-#include "support/SmallClass.h"
 
 namespace brinebell {
-
-namespace {
-
-using testing::Contains;
-using testing::HasSubstr;
-
-Network oneActivity(Activity a) {
-    Network network;
-    network.slot = Seconds(3600);
-    a.key = "only";
-    network.activities.push_back(std::move(a));
-    return network;
-}
-
-}  // namespace
 
 TEST(LowerBound, IsTheLongestChain) {
     Network network;
@@ -88,39 +72,6 @@ TEST(LowerBound, IsNeverAboveASheet) {
         const Network network = support::randomNetwork(seed);
         EXPECT_LE(lowerBoundOf(network), dispatch(network, defaultOrder(network)).kitchenEnd) << seed;
     }
-}
-
-TEST(Warnings, NameAnOverrunOfTheSlot) {
-    Activity a;
-    a.duration = ThreePoint::fixed(Seconds(3660));
-    Network network = oneActivity(a);
-    network.kitchenSlot = Seconds(3600);
-    const auto warnings = warningsFor(network, dispatch(network, {0}));
-    EXPECT_THAT(warnings, Contains(HasSubstr("the class ends 1 min after")));
-    EXPECT_THAT(warnings, Contains(HasSubstr("the kitchen ends 1 min after")));
-}
-
-TEST(Warnings, NameAStretchedSafetyLimitLoudly) {
-    Network network = support::smallClass();
-    network.limits = {{network.opening, network.closing, Seconds(60), LimitKind::Safety, "discard"}};
-    const auto warnings = warningsFor(network, dispatch(network, defaultOrder(network)));
-    EXPECT_THAT(warnings, Contains(testing::AllOf(testing::StartsWith("SAFETY"), HasSubstr("discard"))));
-}
-
-TEST(Warnings, NameTalkThatFindsNoWait) {
-    Activity a;
-    a.duration = ThreePoint::fixed(Seconds(600));
-    a.hands = HandsNeed::Throughout;
-    Network network = oneActivity(a);
-    network.talk.push_back({"acid", "Never cut the vinegar.", true, false, Seconds(60), -1, -1});
-    EXPECT_THAT(warningsFor(network, dispatch(network, {0})), Contains(HasSubstr("Never cut the vinegar.")));
-}
-
-TEST(Warnings, AreNoneForASheetThatFits) {
-    Activity a;
-    a.duration = ThreePoint::fixed(Seconds(600));
-    const Network network = oneActivity(a);
-    EXPECT_THAT(warningsFor(network, dispatch(network, {0})), testing::IsEmpty());
 }
 
 }  // namespace brinebell

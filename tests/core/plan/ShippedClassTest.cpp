@@ -87,13 +87,14 @@ TEST(ShippedClass, HasTalkOfEveryLengthForTheWaits) {
     }
 }
 
-// 35 recipes, 10 venues and 16 classes: the rows of the three tables of broken files.
+// 35 recipes, 17 venues and 16 classes: the rows of the three tables of broken files. One class more is read well and
+// refused in the unfolding.
 TEST(BrokenFolder, HoldsNoFileThatIsNotTested) {
     std::size_t files = 0;
     for (const auto& entry : std::filesystem::directory_iterator(BRINEBELL_TEST_DATA "/broken")) {
         files += entry.path().extension() == ".toml" ? 1 : 0;
     }
-    EXPECT_EQ(files, 61u);
+    EXPECT_EQ(files, 69u);
 }
 
 }  // namespace

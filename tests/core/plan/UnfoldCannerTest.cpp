@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "kitchen/CannerHeating.h"
 #include "plan/ClassFile.h"
 #include "plan/Dispatcher.h"
 #include "plan/Unfold.h"
@@ -37,6 +38,21 @@ Network atSeaLevel(StepEach fillingEach = StepEach::Jar) {
         throw std::runtime_error(describe(network.error()));
     }
     return std::move(*network);
+}
+
+// The demonstration class, its canner's times worked out from 12 L of water on a burner of `power`.
+ClassPlan planWithWater(Power power) {
+    ClassPlan plan = demoPlan();
+    Canner& canner = plan.venue.canners.front();
+    canner.heatToPreheat = std::nullopt;
+    canner.heatToBoil = std::nullopt;
+    canner.water = CannerWater{Mass::fromGrams(12'000), Temperature::fromCelsius(15), true};
+    for (Station& station : plan.venue.stations) {
+        if (station.id == canner.burner) {
+            station.power = power;
+        }
+    }
+    return plan;
 }
 
 int indexOf(const Network& network, const char* key) {
@@ -132,6 +148,56 @@ TEST(UnfoldCanner, MoreLoadsThanAClassHoldsAreRefusedBeforeTheyAreBuilt) {
     const auto network = unfold(plan);
     ASSERT_FALSE(network);
     EXPECT_EQ(network.error().code, ErrorCode::OutOfRange);
+}
+
+// 12 kg of water from 15 to 60 °C, a raw pack's preheat, on 4396 W of gas: without losses C dT / (e P) is 21.4 min, and
+// 5 W/K from a pot that is 17.5 K over the room on average make it 22.6; then 75 s of hand work.
+TEST(UnfoldCanner, PreheatIsWorkedOutWhereTheVenueGivesWater) {
+    const auto network = unfold(planWithWater(Power::fromWatts(4396)));
+    ASSERT_TRUE(network) << describe(network.error());
+    ASSERT_EQ(network->loads.front().pack, Pack::Raw);
+    const Activity& preheat = network->activities[static_cast<std::size_t>(indexOf(*network, "canner/preheat"))];
+    EXPECT_NEAR(static_cast<double>((preheat.duration.likely - Seconds(75)).count()) / 60, 22.6, 0.3);
+    EXPECT_THAT(network->notes, Contains(HasSubstr("worked out from its burner and its water")));
+}
+
+TEST(UnfoldCanner, TimeToTheBoilIsWorkedOutForEachLoad) {
+    ClassPlan plan = planWithWater(Power::fromWatts(4396));
+    const auto network = unfold(plan);
+    ASSERT_TRUE(network) << describe(network.error());
+    int checked = 0;
+    for (const Load& load : network->loads) {
+        const auto wanted = boilTime(plan.venue, plan.venue.canners.front(), load.jars, load.jar, load.pack);
+        const Activity& heatUp = network->activities[static_cast<std::size_t>(load.heatUp)];
+        EXPECT_EQ(heatUp.duration.likely, wanted->likely + Seconds(10));
+        ++checked;
+    }
+    EXPECT_EQ(checked, 2);
+    EXPECT_NE(network->activities[static_cast<std::size_t>(network->loads[0].heatUp)].duration,
+              network->activities[static_cast<std::size_t>(network->loads[1].heatUp)].duration);
+}
+
+TEST(UnfoldCanner, BurnerThatNeverBoilsTheWaterIsRefused) {
+    const auto network = unfold(planWithWater(Power::fromWatts(400)));
+    ASSERT_FALSE(network);
+    EXPECT_THAT(network.error().message, HasSubstr("it takes at least"));
+}
+
+TEST(UnfoldCanner, CannerWithoutTimesAndWaterIsRefused) {
+    ClassPlan plan = planWithWater(Power::fromWatts(4396));
+    plan.venue.canners.front().water = std::nullopt;
+    const auto network = unfold(plan);
+    ASSERT_FALSE(network);
+    EXPECT_THAT(network.error().message, HasSubstr("neither heating times nor water"));
+}
+
+TEST(UnfoldCanner, TimesGivenByTheVenueAreTaken) {
+    const ClassPlan plan = demoPlan();
+    const Canner& canner = plan.venue.canners.front();
+    const auto network = unfold(plan);
+    ASSERT_TRUE(network) << describe(network.error());
+    EXPECT_EQ(network->activities[static_cast<std::size_t>(network->loads[0].heatUp)].duration.likely,
+              canner.heatToBoil->likely + Seconds(10));
 }
 
 TEST(UnfoldCanner, PointThatOneRecipeMustSayIsNotLostWhenAnotherMaySayIt) {

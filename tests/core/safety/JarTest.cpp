@@ -25,6 +25,15 @@ TEST(JarSize, IsOrderedByVolume) {
     EXPECT_LT(JarSize::Quart, JarSize::HalfGallon);
 }
 
+TEST(JarSize, HoldsItsFluidOunces) {
+    EXPECT_EQ(fluidOunces(JarSize::HalfPint), 8);
+    EXPECT_EQ(fluidOunces(JarSize::TwelveOunce), 12);
+    EXPECT_EQ(fluidOunces(JarSize::Pint), 16);
+    EXPECT_EQ(fluidOunces(JarSize::PintAndHalf), 24);
+    EXPECT_EQ(fluidOunces(JarSize::Quart), 32);
+    EXPECT_EQ(fluidOunces(JarSize::HalfGallon), 64);
+}
+
 TEST(JarSize, RefusesAnUnknownWordNamingTheKnownOnes) {
     const auto size = jarSizeFromText("Pint");
     ASSERT_FALSE(size);

@@ -8,6 +8,7 @@
 
 #include "support/CannerMonitor.h"
 #include "support/DemoClass.h"
+#include "support/MadeUpClasses.h"
 #include "support/MemoryStore.h"
 #include "support/SmallClass.h"
 
@@ -96,6 +97,47 @@ TEST(Rehearsal, TwoPressesDriveTheSmallClass) {
 TEST(Rehearsal, SameSeedGivesTheSameEvents) {
     const Network network = support::demoClass();
     EXPECT_EQ(played(network, 4, true), played(network, 4, true));
+}
+
+TEST(Rehearsal, SameSeedGivesTheSameEventsWithoutPlanningAnew) {
+    MemoryStore first, second;
+    RehearsalOptions options;
+    options.seed = 4;
+    options.replans = false;
+    const Network network = support::demoClass();
+    ASSERT_TRUE(rehearse(network, first, options));
+    ASSERT_TRUE(rehearse(network, second, options));
+    EXPECT_EQ(first.events, second.events);
+}
+
+// Without a plan to begin with, planning anew has the most to mend.
+TEST(Rehearsal, PlanningAnewLeadsMadeUpClassesToTheirEnd) {
+    std::size_t rehearsals = 0;
+    for (std::uint64_t made = 1; made <= 5; ++made) {
+        const Network network = support::madeUpClass(made);
+        for (std::uint64_t seed = 1; seed <= 2; ++seed) {
+            const std::vector<Event> events = played(network, seed, seed == 2);
+            expectWholeClass(network, events);
+            EXPECT_EQ(events, played(network, seed, seed == 2)) << "class " << made << ", seed " << seed;
+            ++rehearsals;
+        }
+    }
+    EXPECT_EQ(rehearsals, 10U);
+}
+
+TEST(Rehearsal, AdviceIsSoundAfterEveryPress) {
+    std::size_t presses = 0;
+    for (std::uint64_t made = 1; made <= 5; ++made) {
+        MemoryStore store;
+        RehearsalOptions options;
+        options.progress = [&](const SessionRunner& runner, std::span<const Event>) {
+            runner.outlook();
+            EXPECT_FALSE(runner.adviceFault()) << "class " << made << ": " << runner.adviceFault()->broken;
+            ++presses;
+        };
+        ASSERT_TRUE(rehearse(support::madeUpClass(made), store, options));
+    }
+    EXPECT_GT(presses, 300U);
 }
 
 TEST(Rehearsal, OtherSeedsGiveOtherEvents) {
