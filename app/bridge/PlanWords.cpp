@@ -58,6 +58,9 @@ QString Words::slack(Seconds slack) {
 }
 
 QString Words::makeAhead(const MakeAheadAnswer& answer) {
+    if (!answer.fits && answer.stopped) {
+        return tr("Nothing tried so far makes this class fit its slot. The nearest to it is shown.");
+    }
     if (!answer.fits) {
         return tr("Nothing that can be made ahead makes this class fit its slot. The nearest to it is shown.");
     }

@@ -31,11 +31,17 @@ const char* kindText(LimitKind kind) {
     return kind == LimitKind::Safety ? "safety" : "quality";
 }
 
-Json endJson(const EndSpread& end, int runs) {
+Json endJson(const EndSpread& end, int runs, bool hasSlot) {
     const Chance chance = chanceOf(end.chance, runs);
-    return {{"p10", end.p10.count()},   {"p50", end.p50.count()},    {"p80", end.p80.count()},
-            {"p90", end.p90.count()},   {"mean", end.mean},          {"chance_in_slot", chance.share},
-            {"chance_low", chance.low}, {"chance_high", chance.high}};
+    const auto orNull = [hasSlot](double share) { return hasSlot ? Json(share) : Json(nullptr); };
+    return {{"p10", end.p10.count()},
+            {"p50", end.p50.count()},
+            {"p80", end.p80.count()},
+            {"p90", end.p90.count()},
+            {"mean", end.mean},
+            {"chance_in_slot", orNull(chance.share)},
+            {"chance_low", orNull(chance.low)},
+            {"chance_high", orNull(chance.high)}};
 }
 
 Json forecastJson(const Network& network, const Forecast& ahead, const ForecastVerbOptions& options) {
@@ -58,10 +64,13 @@ Json forecastJson(const Network& network, const Forecast& ahead, const ForecastV
             {"seed", options.seed},
             {"correlation", options.correlation},
             {"slot", network.slot.count()},
-            {"class_end", endJson(ahead.classEnd, ahead.runs)},
-            {"kitchen_end", endJson(ahead.kitchenEnd, ahead.runs)},
+            {"class_end", endJson(ahead.classEnd, ahead.runs, true)},
+            {"kitchen_slot", network.kitchenSlot ? Json(network.kitchenSlot->count()) : Json(nullptr)},
+            {"kitchen_end", endJson(ahead.kitchenEnd, ahead.runs, network.kitchenSlot.has_value())},
             {"any_limit_broken_share", ahead.anyLimitBroken},
             {"any_safety_limit_broken_share", ahead.anySafetyLimitBroken},
+            {"stalled_share", ahead.stalled},
+            {"late_looks_share", ahead.lateLooks},
             {"limits", std::move(limits)},
             {"drivers", std::move(drivers)}};
 }

@@ -52,6 +52,9 @@ Json answerJson(const ClassPlan& plan, const MakeAheadAnswer& answer, const Make
 }
 
 std::string verdict(const MakeAheadAnswer& answer) {
+    if (!answer.fits && answer.stopped) {
+        return "Nothing tried so far makes this class fit its slot. The nearest to it is shown.\n";
+    }
     if (!answer.fits) {
         return "Nothing that can be made ahead makes this class fit its slot. The nearest to it is shown.\n";
     }

@@ -153,7 +153,9 @@ std::string SheetPrinter::ends() const {
     table.addRow({"kitchen ends", clockText(m_sheet.kitchenEnd),
                   m_network.kitchenSlot ? fmt::format("to be empty by {}", clockText(*m_network.kitchenSlot)) : ""});
     table.addRow({"", "", qualityInWords(m_planned) + (m_planned.stopped ? "; the search was stopped" : "")});
-    table.addRow({"lower bound", clockText(m_planned.lowerBound), "no sheet can end the kitchen earlier"});
+    table.addRow({"lower bound", clockText(m_planned.lowerBound),
+                  m_planned.stretches ? "no sheet that keeps every limit can end the kitchen earlier"
+                                      : "no sheet can end the kitchen earlier"});
     return "\n" + table.print();
 }
 

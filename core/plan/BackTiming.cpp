@@ -25,12 +25,28 @@ public:
         addOrder();
         addHands();
         addStations();
+        m_sequenceArcs = m_arcs.size();
         addLimits();
     }
 
-    // Every start as late as the ends allow. Lengths other than the sheet's can make two pieces of interrupted work
-    // pull against each other; the number of rounds bounds that.
+    // Every start as late as the ends allow. With lengths other than the sheet's, a hold limit can pull against them
+    // without end; what starts at the latest is then told by the sequence alone.
     std::vector<Seconds> latestStarts(Seconds classEnd, Seconds kitchenEnd) const {
+        const auto all = latestStarts(classEnd, kitchenEnd, m_arcs.size());
+        return all ? *all : latestStarts(classEnd, kitchenEnd, m_sequenceArcs).value_or(startsAsPlanned());
+    }
+
+private:
+    std::vector<Seconds> startsAsPlanned() const {
+        std::vector<Seconds> starts;
+        for (const ActivitySpan& span : m_sheet.activities) {
+            starts.push_back(span.start);
+        }
+        return starts;
+    }
+
+    // By the first `arcs` arcs; none when they pull in a circle.
+    std::optional<std::vector<Seconds>> latestStarts(Seconds classEnd, Seconds kitchenEnd, std::size_t arcs) const {
         const std::size_t n = m_lengths.size();
         std::vector<Seconds> latest(n);
         for (std::size_t i = 0; i < n; ++i) {
@@ -40,7 +56,8 @@ public:
         bool changed = true;
         for (std::size_t round = 0; round <= n && changed; ++round) {
             changed = false;
-            for (const Arc& arc : m_arcs) {
+            for (std::size_t k = 0; k < arcs; ++k) {
+                const Arc& arc = m_arcs[k];
                 const Seconds bound = latest[arc.to] - arc.length;
                 if (bound < latest[arc.from]) {
                     latest[arc.from] = bound;
@@ -48,10 +65,12 @@ public:
                 }
             }
         }
+        if (changed) {
+            return std::nullopt;
+        }
         return latest;
     }
 
-private:
     void addOrder() {
         for (std::size_t i = 0; i < m_lengths.size(); ++i) {
             for (const int before : m_network.activities[i].after) {
@@ -112,7 +131,8 @@ private:
     const Network& m_network;
     const RunSheet& m_sheet;
     std::vector<Seconds> m_lengths;
-    std::vector<Arc> m_arcs;
+    std::vector<Arc> m_arcs;         ///< those of the limits last
+    std::size_t m_sequenceArcs = 0;  ///< all but those
 };
 
 }  // namespace

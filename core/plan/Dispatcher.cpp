@@ -168,7 +168,9 @@ void placeTalk(const Network& network, Seconds now, RunSheet& sheet) {
     std::vector<std::pair<Seconds, Seconds>> waits;
     Seconds free = now;
     for (const auto& [from, to] : busy) {
-        if (from > free) {
+        // After the closing there is nobody left to say it to.
+        const bool classIsThere = network.closing < 0 || free < sheet.classEnd;
+        if (from > free && classIsThere) {
             waits.emplace_back(free, from);
         }
         free = std::max(free, to);

@@ -15,7 +15,7 @@ constexpr int kChunk = 512;
 
 struct Chunk {
     std::vector<int> broken;  ///< by limit
-    int anyBroken = 0, anySafetyBroken = 0;
+    int anyBroken = 0, anySafetyBroken = 0, stalled = 0, lateLooks = 0;
     std::int64_t sumEnd = 0, sumKitchen = 0;
 };
 
@@ -76,7 +76,9 @@ private:
             }
             const Simulation::Outcome& outcome =
                 simulation.run(m_progress, durations, nullptr, Simulation::Keep::EndsOnly);
-            m_ends[run] = {outcome.classEnd, outcome.end};
+            // A class that comes to a stand ends never, whatever the clock said then.
+            m_ends[run] =
+                outcome.complete ? Ends{outcome.classEnd, outcome.end} : Ends{kLongestDuration, kLongestDuration};
             count(outcome, chunk);
             chunk.sumEnd += outcome.classEnd.count();
             chunk.sumKitchen += outcome.end.count();
@@ -85,7 +87,9 @@ private:
     }
 
     void count(const Simulation::Outcome& outcome, Chunk& chunk) const {
-        bool any = false, anySafety = false;
+        bool any = !outcome.complete, anySafety = !outcome.complete;
+        chunk.stalled += outcome.complete ? 0 : 1;
+        chunk.lateLooks += outcome.lateLooks > kBrokenBy ? 1 : 0;
         for (const BrokenLimit& broken : outcome.broken) {
             const HoldLimit& limit = m_network.limits[static_cast<std::size_t>(broken.limit)];
             if (broken.wait > limit.atMost + kBrokenBy) {
@@ -174,6 +178,8 @@ Forecast Runs::result() const {
         const Chunk& chunk = m_chunks[c];
         total.anyBroken += chunk.anyBroken;
         total.anySafetyBroken += chunk.anySafetyBroken;
+        total.stalled += chunk.stalled;
+        total.lateLooks += chunk.lateLooks;
         total.sumEnd += chunk.sumEnd;
         total.sumKitchen += chunk.sumKitchen;
         for (std::size_t l = 0; l < total.broken.size(); ++l) {
@@ -196,6 +202,8 @@ Forecast Runs::result() const {
     }
     result.anyLimitBroken = total.anyBroken / runs;
     result.anySafetyLimitBroken = total.anySafetyBroken / runs;
+    result.stalled = total.stalled / runs;
+    result.lateLooks = total.lateLooks / runs;
     result.drivers = drivers();
     return result;
 }

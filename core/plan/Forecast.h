@@ -45,6 +45,8 @@ struct Forecast {
     std::vector<double> limitBroken;  ///< by limit: share of runs in which it is exceeded by over kBrokenBy
     double anyLimitBroken = 0;        ///< share of runs in which any is
     double anySafetyLimitBroken = 0;
+    double stalled = 0;                   ///< share of runs that came to a stand; they keep no slot and no limit
+    double lateLooks = 0;                 ///< share of runs in which looks come late by over kBrokenBy in all
     std::vector<LatenessDriver> drivers;  ///< strongest first; only those that move the end
     bool operator==(const Forecast&) const = default;
 };

@@ -19,6 +19,7 @@ constexpr Seconds kTooShortToHalve{20};
 
 /// Smaller is better.
 struct Merit {
+    Seconds overSlots{};   ///< by which the class and the kitchen leave their slots
     int safetyBroken = 0;  ///< in steps of kRiskStep
     int anyBroken = 0;
     int pointsWithoutRoom = 0;
@@ -126,6 +127,13 @@ private:
         Judged judged;
         judged.seen = forecast(m_network, candidate.policy, m_solver.progress(), options);
         judged.sheet = dispatch(m_network, candidate.policy, m_solver.progress());
+        const PolicyCost& cost = candidate.cost;
+        if (m_network.slot > Seconds::zero()) {
+            judged.merit.overSlots += std::max(Seconds::zero(), cost.classEnd - m_network.slot);
+        }
+        if (m_network.kitchenSlot) {
+            judged.merit.overSlots += std::max(Seconds::zero(), cost.length - *m_network.kitchenSlot);
+        }
         judged.merit.safetyBroken = static_cast<int>(std::lround(judged.seen.anySafetyLimitBroken / kRiskStep));
         judged.merit.anyBroken = static_cast<int>(std::lround(judged.seen.anyLimitBroken / kRiskStep));
         judged.merit.pointsWithoutRoom = pointsWithoutRoom(judged.sheet);

@@ -20,6 +20,7 @@ struct Outcome {
     Seconds end{};                     ///< class end at the confidence, with what free talk there was no wait for
     std::vector<std::string> dropped;  ///< may-drop points left out to make it fit
     bool fits = false;
+    bool cutShort = false;  ///< the search for its sheet ended before its proof
 };
 
 class Choosing {
@@ -46,7 +47,7 @@ private:
     static Seconds workIn(const PlannedDish& dish, const MadeAheadStage& stage);
     std::optional<Outcome> outcomeOf(const StageSet& chosen);
     Result<Outcome> tryOut(const StageSet& chosen) const;
-    void rate(const Network& network, Outcome& outcome) const;
+    Result<Outcome> rate(const Network& network) const;
     bool trySize(std::size_t size);
     Seconds prepares(const StageSet& chosen) const;
     void keep(const StageSet& chosen, const Outcome& outcome);
@@ -60,6 +61,7 @@ private:
     std::optional<StageSet> m_best;
     Outcome m_bestOutcome;
     int m_tried = 0;
+    bool m_cutShort = false;
 };
 
 Seconds Choosing::workIn(const PlannedDish& dish, const MadeAheadStage& stage) {
@@ -82,21 +84,29 @@ Seconds Choosing::prepares(const StageSet& chosen) const {
 
 // Free talk that finds no wait of the presenter is said behind everything else. May-drop points are left out in the
 // teacher's order, the first ones first, as long as that is what keeps the class from fitting.
-void Choosing::rate(const Network& network, Outcome& outcome) const {
+Result<Outcome> Choosing::rate(const Network& network) const {
     PlanOptions planning;
     planning.seed = m_options.seed;
     planning.conflicts = m_options.conflicts;
     planning.riskRuns = 0;
     planning.stop = m_options.stop;
     const auto planned = planSheet(network, {}, planning);
-    const Policy policy = planned ? planned->policy : Policy(defaultOrder(network));
+    if (!planned) {
+        return tl::unexpected<Error>(planned.error());
+    }
+    const Policy& policy = planned->policy;
+    const bool safe = std::none_of(planned->sheet.broken.begin(), planned->sheet.broken.end(), [&](const auto& broken) {
+        return network.limits[static_cast<std::size_t>(broken.limit)].kind == LimitKind::Safety;
+    });
+    Outcome outcome;
+    outcome.cutShort = planned->stopped;
     ForecastOptions forecasting;
     forecasting.runs = m_options.runs;
     forecasting.seed = m_options.seed;
     forecasting.confidence = m_options.confidence;
     const Forecast seen = forecast(network, policy, {}, forecasting);
     const Seconds end = seen.classEnd.atConfidence;
-    const bool kitchenFits = !m_plan.kitchenSlot || seen.kitchenEnd.atConfidence <= *m_plan.kitchenSlot;
+    const bool kitchenFits = safe && (!m_plan.kitchenSlot || seen.kitchenEnd.atConfidence <= *m_plan.kitchenSlot);
 
     Network kept = network;
     for (;;) {
@@ -116,7 +126,7 @@ void Choosing::rate(const Network& network, Outcome& outcome) const {
         outcome.end = end + homeless;
         outcome.fits = kitchenFits && outcome.end <= m_plan.slot;
         if (outcome.fits || !kitchenFits || homeless == Seconds::zero() || firstToDrop == kept.talk.end()) {
-            return;
+            return outcome;
         }
         outcome.dropped.push_back(firstToDrop->key);
         kept.talk.erase(firstToDrop);
@@ -136,9 +146,7 @@ Result<Outcome> Choosing::tryOut(const StageSet& chosen) const {
     if (!network) {
         return tl::unexpected<Error>(network.error());
     }
-    Outcome outcome;
-    rate(*network, outcome);
-    return outcome;
+    return rate(*network);
 }
 
 std::optional<Outcome> Choosing::outcomeOf(const StageSet& chosen) {
@@ -182,6 +190,7 @@ bool Choosing::trySize(std::size_t size) {
             return false;
         }
         if (const auto outcome = outcomeOf(chosen)) {
+            m_cutShort = m_cutShort || (outcome->cutShort && !outcome->fits);
             keep(chosen, *outcome);
         }
         // The next combination in lexicographic order.
@@ -219,13 +228,17 @@ Result<MakeAheadAnswer> Choosing::run() {
     m_known.emplace(StageSet{}, *nothing);
     ++m_tried;
     keep({}, *nothing);
+    m_cutShort = nothing->cutShort && !nothing->fits;
     bool everySmallerSet = true;
+    bool smallerCutShort = false;
     for (std::size_t size = 1; size <= m_stages.size() && !m_bestOutcome.fits && everySmallerSet; ++size) {
+        smallerCutShort = m_cutShort;
         everySmallerSet = trySize(size);
     }
     MakeAheadAnswer answer;
     answer.fits = m_bestOutcome.fits;
-    answer.smallest = answer.fits && everySmallerSet;
+    answer.stopped = !everySmallerSet;
+    answer.smallest = answer.fits && everySmallerSet && !smallerCutShort;
     answer.dropped = m_bestOutcome.dropped;
     answer.endWithout = nothing->end;
     answer.end = m_bestOutcome.end;
@@ -234,7 +247,7 @@ Result<MakeAheadAnswer> Choosing::run() {
     for (std::size_t s = 0; s < m_stages.size(); ++s) {
         StageChoice choice = m_stages[s];
         const bool isChosen = std::find(best.begin(), best.end(), static_cast<int>(s)) != best.end();
-        const Seconds other = endOf(best, static_cast<int>(s));
+        const Seconds other = outOfTime() ? answer.end : endOf(best, static_cast<int>(s));
         choice.saves = std::max(Seconds::zero(), isChosen ? other - answer.end : answer.end - other);
         (isChosen ? answer.chosen : answer.others).push_back(std::move(choice));
     }

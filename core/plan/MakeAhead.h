@@ -39,7 +39,8 @@ struct StageChoice {
 
 struct MakeAheadAnswer {
     bool fits = false;                 ///< with `chosen` and `dropped`, the class ends in its slot at the confidence
-    bool smallest = false;             ///< every smaller set was tried and does not fit
+    bool smallest = false;             ///< every smaller set was tried, each search to its end, and does not fit
+    bool stopped = false;              ///< sets were left untried
     std::vector<StageChoice> chosen;   ///< saves: against the same set without this stage
     std::vector<StageChoice> others;   ///< the stages not chosen; saves: on top of the chosen set
     std::vector<std::string> dropped;  ///< keys of may-drop points to leave out, as in Network::talk
@@ -50,7 +51,7 @@ struct MakeAheadAnswer {
     bool operator==(const MakeAheadAnswer&) const = default;
 };
 
-/// Error: what unfold() says of the class with nothing made ahead.
+/// Error: what unfold() or planSheet() says of the class with nothing made ahead.
 Result<MakeAheadAnswer> chooseMakeAhead(const ClassPlan& plan, const MakeAheadOptions& options = {});
 
 }  // namespace brinebell

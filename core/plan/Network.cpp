@@ -53,6 +53,8 @@ void checkActivity(const Network& network, const Activity& a, FaultList& faults)
     if (a.pulse && (a.pulse->gapLow <= Seconds::zero() || a.pulse->gapHigh < a.pulse->gapLow ||
                     !isLength(a.pulse->gapHigh) || a.pulse->takes <= Seconds::zero() || !isLength(a.pulse->takes))) {
         faults.add("{}: the gap between looks must be above zero, low before high", a.key);
+    } else if (a.pulse && a.duration.high / (a.pulse->gapLow + a.pulse->takes) > kMaxLooks) {
+        faults.add("{}: it may call for more than {} looks; make the gap between them longer", a.key, kMaxLooks);
     }
     if (!isLength(a.handsAtStart) || !isLength(a.handsAtEnd) || a.handsAtStart + a.handsAtEnd > a.duration.low) {
         faults.add("{}: hands at its ends take longer than its shortest duration", a.key);

@@ -145,6 +145,7 @@ inline constexpr Seconds kRestBeforeLifting{300};  ///< heat off, lid off, five 
 inline constexpr Seconds kLongestCall{
     600};  ///< calls shorter than this may interrupt work that may be left; our estimate
 inline constexpr int kMaxActivities = 400;
+inline constexpr int kMaxLooks = 500;                                      ///< that one activity may call for
 inline constexpr Seconds kLongestDuration = std::chrono::hours(400 * 24);  ///< what readDuration() takes
 
 std::optional<int> findActivity(const Network& network, std::string_view key);

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "plan/PlanCheck.h"
 #include "plan/SheetCheck.h"
 #include "plan/SheetSolver.h"
 #include "quantity/ReadQuantity.h"
@@ -12,6 +13,9 @@
 namespace brinebell {
 
 namespace {
+
+// Ticks are counted in 32 bits, and the search asks for room above them.
+constexpr Seconds kLongestHorizon = std::chrono::hours(24 * 2'000);
 
 class SheetSearch {
 public:
@@ -25,7 +29,8 @@ private:
     Candidate asFollowed(const Policy& policy) const;
     void searchShortest();
     bool searchStretching(Seconds horizon);
-    void searchSlot();
+    bool searchSlot();
+    void settle();
     void searchClassEnd();
     void take(std::optional<Candidate> candidate);
     void report() const;
@@ -105,7 +110,6 @@ void SheetSearch::searchShortest() {
         const SheetSolver::Answer answer =
             m_solver.solve(wishes, m_best.policy, 1, whole ? m_answer.lowerBound : Seconds::zero());
         if (answer.status == ScheduleStatus::Infeasible && !sound && m_limitAtMost.empty()) {
-            m_answer.stretches = true;
             if (searchStretching(wishes.kitchenEndAtMost)) {
                 continue;
             }
@@ -133,11 +137,11 @@ bool SheetSearch::searchStretching(Seconds horizon) {
 }
 
 // A class that runs over its slot with every limit kept may fit with some quality limits stretched.
-void SheetSearch::searchSlot() {
+bool SheetSearch::searchSlot() {
     if (m_network.slot <= Seconds::zero() || m_network.closing < 0 || m_best.cost.classEnd <= m_network.slot ||
         m_answer.lowerBound > std::max(m_network.slot, m_network.kitchenSlot.value_or(Seconds::max())) ||
         m_solver.outOfTime()) {
-        return;
+        return false;
     }
     SheetWishes wishes;
     wishes.aim = SheetWishes::Aim::Stretching;
@@ -147,9 +151,10 @@ void SheetSearch::searchSlot() {
     if (answer.found && answer.found->cost.classEnd <= m_network.slot &&
         answer.found->cost.safety <= m_best.cost.safety && answer.found->cost.unplaced == 0) {
         m_best = *answer.found;
-        m_answer.stretches = m_answer.stretches || !m_best.cost.keepsLimits();
         report();
+        return true;
     }
+    return false;
 }
 
 // Where the kitchen goes on after the class, the class may still end sooner in a sheet of the same length.
@@ -164,12 +169,32 @@ void SheetSearch::searchClassEnd() {
     take(m_solver.solve(wishes, m_best.policy, 0.25).found);
 }
 
+// The policy with only the waits that it needs. A sheet that stretches limits is first repaired as far as the
+// dispatcher can, because that is what will be done.
+void SheetSearch::settle() {
+    if (!m_best.cost.keepsLimits()) {
+        m_best = asFollowed(m_best.policy);
+    }
+    m_best =
+        m_solver.candidate(withoutNeedlessWaits(m_network, std::move(m_best.policy), m_progress, m_solver.durations()));
+}
+
 Result<PlannedSheet> SheetSearch::run() {
+    if (horizonWithoutSheet() > kLongestHorizon) {
+        return fail(ErrorCode::OutOfRange, "the class would last for years; look at the durations of its steps");
+    }
     begin();
     searchShortest();
     searchClassEnd();
     m_answer.shortest = m_best.cost.length;
-    searchSlot();
+    const Candidate before = m_best;
+    if (searchSlot()) {
+        settle();
+        // What fits the slot only until its limits are repaired does not fit it.
+        if (dispatch(m_network, m_best.policy, m_progress).classEnd > m_network.slot) {
+            m_best = before;
+        }
+    }
     if (m_options.riskRuns > 0 && m_best.cost.keepsLimits()) {
         HeldUp held = holdsUpBest(m_solver, m_best);
         m_best = std::move(held.best);
@@ -177,18 +202,17 @@ Result<PlannedSheet> SheetSearch::run() {
         m_answer.riskOfShortest = held.riskOfShortest;
         m_answer.compared = held.compared;
     } else {
-        const bool stretched = !m_best.cost.keepsLimits();
-        if (stretched) {
-            m_best = asFollowed(m_best.policy);  // what the dispatcher still repairs is part of what will be done
-        }
-        m_best = m_solver.candidate(
-            withoutNeedlessWaits(m_network, std::move(m_best.policy), m_progress, m_solver.durations()));
-        if (stretched) {
+        settle();
+        if (!m_best.cost.keepsLimits()) {
             m_answer.shortest = m_best.cost.length;
         }
     }
     m_answer.policy = m_best.policy;
     m_answer.sheet = dispatch(m_network, m_answer.policy, m_progress);
+    if (!m_answer.sheet.complete) {
+        const auto why = warningsFor(m_network, m_answer.sheet);
+        return fail(ErrorCode::InvalidInput, why.empty() ? "the class comes to a stand before its end" : why.front());
+    }
     if (const auto breaches = rulesBrokenBy(m_network, m_answer.sheet, m_progress); !breaches.empty()) {
         return fail(ErrorCode::Corrupt, "the sheet that was found breaks a rule of the kitchen: " + breaches.front());
     }
@@ -203,10 +227,10 @@ Result<PlannedSheet> SheetSearch::run() {
             fmt::format("the search claims that no sheet is shorter than {} s, and the dispatcher made one of {} s",
                         m_answer.lowerBound.count(), m_answer.shortest.count()));
     }
-    m_answer.stopped = m_answer.stopped || m_answer.lowerBound > m_answer.shortest;
+    m_answer.stretches = !m_answer.sheet.broken.empty() || m_answer.sheet.lateLooks > Seconds::zero();
     m_answer.lowerBound = std::min(m_answer.lowerBound, m_answer.shortest);
     m_answer.sheet.lowerBound = m_answer.lowerBound;
-    m_answer.proved = m_answer.shortest == m_answer.lowerBound && !m_answer.stopped;
+    m_answer.proved = m_answer.shortest == m_answer.lowerBound && !m_answer.stopped && !m_answer.stretches;
     m_answer.seconds = m_solver.secondsSoFar();
     return std::move(m_answer);
 }
@@ -218,6 +242,9 @@ Result<PlannedSheet> planSheet(const Network& network, const Progress& progress,
 }
 
 std::string qualityInWords(const PlannedSheet& planned) {
+    if (planned.stretches) {
+        return "does not keep every limit; how short such a sheet can be is not proved";
+    }
     if (planned.proved) {
         return planned.sheet.kitchenEnd == planned.shortest
                    ? "shortest possible, proved"

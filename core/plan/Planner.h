@@ -39,11 +39,12 @@ struct PlannedSheet {
     Policy policy;
     RunSheet sheet;      ///< dispatch(network, policy): what will be done
     Seconds shortest{};  ///< the shortest sheet found; `sheet` may be longer by mayBeLonger, where that holds up better
-    Seconds lowerBound{};    ///< no sheet that keeps as many limits is shorter
-    bool proved = false;     ///< shortest == lowerBound
-    bool stopped = false;    ///< a limit or a stop ended the search early
-    bool stretches = false;  ///< no sheet keeps every quality limit: proved, or the search ended before one was found
-    double risk = -1;        ///< share of simulated runs in which a limit is broken; -1: not asked
+    Seconds lowerBound{};  ///< no sheet that keeps as many limits is shorter
+    bool proved = false;   ///< shortest == lowerBound
+    bool stopped = false;  ///< a limit or a stop ended the search early
+    bool stretches =
+        false;         ///< it stretches a hold limit or comes late to a look, and says so; nothing is proved of it
+    double risk = -1;  ///< share of simulated runs in which a limit is broken; -1: not asked
     double riskOfShortest = -1;
     int compared = 0;  ///< sheets that were compared by risk
     std::int64_t conflicts = 0;

@@ -228,7 +228,8 @@ void SheetChecking::checkTalk() {
             complain("{}: this talk has its place already", talk.key);
         }
         placed[static_cast<std::size_t>(span.talk)] = true;
-        if (span.from < m_progress.now || span.to > m_sheet.kitchenEnd) {
+        const Seconds end = m_network.closing < 0 ? m_sheet.kitchenEnd : m_sheet.classEnd;
+        if (span.from < m_progress.now || span.to > end) {
             complain("{}: this talk at {} lies in the past or after the end", talk.key, span.from.count());
         }
     }

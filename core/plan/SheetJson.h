@@ -14,8 +14,8 @@ namespace brinebell {
 
 std::string sheetToJson(const Network& network, const RunSheet& sheet);
 
-/// The same with what is proved of the sheet, what it risks, and the latest times. The same class and seed give the same
-/// document but for "seconds_used", which no two runs share.
+/// The same with what is proved of the sheet, what it risks, and the latest times. The same class and seed give the
+/// same document but for "seconds_used", which no two runs share.
 std::string plannedSheetToJson(const Network& network, const PlannedSheet& planned, const BackTiming& timing);
 
 }  // namespace brinebell

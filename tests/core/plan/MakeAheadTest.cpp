@@ -21,7 +21,7 @@ using testing::IsEmpty;
 MakeAheadOptions quick() {
     MakeAheadOptions options;
     options.runs = 30;
-    options.conflicts = 5;
+    options.conflicts = 2'000;  // enough for the search of every smaller set to end
     return options;
 }
 
