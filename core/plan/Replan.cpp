@@ -8,25 +8,48 @@ namespace brinebell {
 
 namespace {
 
-// The rest of the class under `policy`, repaired where limits would break: what the board advises.
-Seconds classEndOf(const Network& network, const Policy& policy, const Progress& progress) {
-    return dispatch(network, policy, progress).classEnd;
+bool isPlaced(const RunSheet& sheet, std::size_t talk) {
+    return std::any_of(sheet.talk.begin(), sheet.talk.end(),
+                       [talk](const TalkSpan& s) { return s.talk == static_cast<int>(talk); });
+}
+
+int mustSayWithoutRoom(const Network& network, const RunSheet& sheet) {
+    int without = 0;
+    for (std::size_t t = 0; t < network.talk.size(); ++t) {
+        without += network.talk[t].mustSay && network.talk[t].activity == -1 && !isPlaced(sheet, t) ? 1 : 0;
+    }
+    return without;
+}
+
+// Whether a sheet may stand in for `now` on the board: it comes to its end, breaks no safety limit, and leaves room for
+// as much of what must be said.
+bool mayReplace(const Network& network, const RunSheet& sheet, const RunSheet& now) {
+    return sheet.complete && mustSayWithoutRoom(network, sheet) <= mustSayWithoutRoom(network, now) &&
+           std::none_of(sheet.broken.begin(), sheet.broken.end(), [&](const BrokenLimit& broken) {
+               return network.limits[static_cast<std::size_t>(broken.limit)].kind == LimitKind::Safety;
+           });
 }
 
 // A policy speaks of the stations and activities alone, so it serves a network with more hands or another closing.
 std::optional<Remedy> withAnotherHand(const Network& network, const Policy& policy, const Progress& progress,
-                                      Seconds classEnd) {
+                                      const RunSheet& now) {
     if (network.helpers >= 3) {
         return std::nullopt;
     }
     Network more = network;
     ++more.helpers;
-    const Seconds end = std::min(classEndOf(more, Policy(policy.order), progress), classEndOf(more, policy, progress));
-    return Remedy{RemedyKind::AnotherHand, classEnd - end, end, {}, {}};
+    std::optional<Remedy> best;
+    for (const Policy& tried : {Policy(policy.order), policy}) {
+        const RunSheet sheet = dispatch(more, tried, progress);
+        if (mayReplace(more, sheet, now) && (!best || sheet.classEnd < best->classEnd)) {
+            best = Remedy{RemedyKind::AnotherHand, now.classEnd - sheet.classEnd, sheet.classEnd, {}, {}};
+        }
+    }
+    return best;
 }
 
 std::optional<Remedy> withEarlyClosing(const Network& network, const Policy& policy, const Progress& progress,
-                                       Seconds classEnd) {
+                                       const RunSheet& now) {
     if (network.kitchenCloser.empty() || network.closing < 0 || network.loads.empty()) {
         return std::nullopt;
     }
@@ -38,21 +61,21 @@ std::optional<Remedy> withEarlyClosing(const Network& network, const Policy& pol
     if (after.size() == network.activities[static_cast<std::size_t>(network.closing)].after.size()) {
         return std::nullopt;
     }
-    const Seconds end = classEndOf(early, policy, progress);
-    return Remedy{RemedyKind::CloseBeforeLift, classEnd - end, end, {}, network.kitchenCloser};
+    const RunSheet sheet = dispatch(early, policy, progress);
+    if (!mayReplace(early, sheet, now)) {
+        return std::nullopt;
+    }
+    return Remedy{
+        RemedyKind::CloseBeforeLift, now.classEnd - sheet.classEnd, sheet.classEnd, {}, network.kitchenCloser};
 }
 
 // Free talk lies in waits; what finds no wait any more is said behind everything else, and that is what dropping saves.
-std::optional<Remedy> withoutTalk(const Network& network, const Policy& policy, const Progress& progress,
-                                  const std::vector<bool>& said, Seconds classEnd) {
-    const RunSheet sheet = dispatch(network, policy, progress);
-    Remedy remedy{RemedyKind::DropTalk, {}, classEnd, {}, {}};
+std::optional<Remedy> withoutTalk(const Network& network, const std::vector<bool>& said, const RunSheet& now) {
+    Remedy remedy{RemedyKind::DropTalk, {}, now.classEnd, {}, {}};
     for (std::size_t t = 0; t < network.talk.size(); ++t) {
         const NetworkTalk& talk = network.talk[t];
         const bool open = talk.activity == -1 && (t >= said.size() || !said[t]);
-        const bool placed = std::any_of(sheet.talk.begin(), sheet.talk.end(),
-                                        [t](const TalkSpan& s) { return s.talk == static_cast<int>(t); });
-        if (open && !placed && talk.mayDrop && !talk.mustSay) {
+        if (open && !isPlaced(now, t) && talk.mayDrop && !talk.mustSay) {
             remedy.saves += talk.length;
             remedy.talk.push_back(static_cast<int>(t));
         }
@@ -82,14 +105,13 @@ Policy replan(const Network& network, const Policy& policy, const Progress& prog
 
 std::vector<Remedy> remediesFor(const Network& network, const Policy& policy, const Progress& progress,
                                 const std::vector<bool>& said) {
-    const Seconds classEnd = classEndOf(network, policy, progress);
-    if (network.slot <= Seconds::zero() || classEnd <= network.slot) {
+    const RunSheet now = dispatch(network, policy, progress);
+    if (network.slot <= Seconds::zero() || now.classEnd <= network.slot) {
         return {};
     }
     std::vector<Remedy> remedies;
-    for (auto& remedy :
-         {withAnotherHand(network, policy, progress, classEnd), withEarlyClosing(network, policy, progress, classEnd),
-          withoutTalk(network, policy, progress, said, classEnd)}) {
+    for (auto& remedy : {withAnotherHand(network, policy, progress, now),
+                         withEarlyClosing(network, policy, progress, now), withoutTalk(network, said, now)}) {
         if (remedy && remedy->saves > Seconds::zero()) {
             remedies.push_back(*remedy);
         }
