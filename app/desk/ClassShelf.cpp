@@ -5,6 +5,7 @@
 #include "plan/ClassFile.h"
 #include "plan/Dispatcher.h"
 #include "plan/PlanCheck.h"
+#include "plan/SheetCheck.h"
 #include "plan/Unfold.h"
 
 namespace brinebell {
@@ -55,6 +56,14 @@ FileResult<PreparedClass> prepareClass(const QString& path) {
     PreparedClass prepared{std::move(*plan), std::move(*network), {}, {}, {}, {}};
     prepared.policy = Policy(defaultOrder(prepared.network));
     setSheet(prepared, dispatch(prepared.network, prepared.policy));
+    // This sheet can be started at once, so it is held against the rules like every other.
+    if (const auto breaches = rulesBrokenBy(prepared.network, prepared.sheet); !breaches.empty()) {
+        const bool stands = !prepared.sheet.complete && !prepared.warnings.empty();
+        return tl::unexpected<std::vector<Error>>(
+            std::vector<Error>{{ErrorCode::InvalidInput,
+                                stands ? prepared.warnings.front() : breaches.front(),
+                                {path.toStdString(), 0, 0}}});
+    }
     return prepared;
 }
 
