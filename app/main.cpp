@@ -2,6 +2,7 @@
 #include <QApplication>
 #include <QCommandLineParser>
 #include <QDir>
+#include <QScreen>
 #include <QTextStream>
 
 #include "MainWindow.h"
@@ -78,6 +79,8 @@ int main(int argc, char** argv) {
     const QString chosen =
         arguments.classFile.isEmpty() ? QString() : QDir::current().absoluteFilePath(arguments.classFile);
     window.begin(brinebell::classFilesAround(QCoreApplication::applicationDirPath()), chosen);
+    // Where nothing maximises windows the run sheet still needs room, and as much as the screen has.
+    window.resize(window.screen()->availableGeometry().size());
     window.showMaximized();
     if (arguments.rehearse > 0) {
         window.startSession({true, arguments.rehearse});
