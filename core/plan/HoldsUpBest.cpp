@@ -3,6 +3,7 @@
 
 #include "plan/Forecast.h"
 #include "plan/SheetSolver.h"
+#include "plan/TalkRoom.h"
 
 // The sheet that holds up best: simulated runs say which hold limits break, and those are shortened, step by step, in
 // what is asked of the search, as long as that helps. A limit that is planned with room to spare survives a slow hand.
@@ -136,21 +137,10 @@ private:
         }
         judged.merit.safetyBroken = static_cast<int>(std::lround(judged.seen.anySafetyLimitBroken / kRiskStep));
         judged.merit.anyBroken = static_cast<int>(std::lround(judged.seen.anyLimitBroken / kRiskStep));
-        judged.merit.pointsWithoutRoom = pointsWithoutRoom(judged.sheet);
+        judged.merit.pointsWithoutRoom = mustSayWithoutRoom(m_network, judged.sheet);
         judgeCalls(judged.sheet, judged.merit);
         judged.candidate = std::move(candidate);
         return judged;
-    }
-
-    int pointsWithoutRoom(const RunSheet& sheet) const {
-        int without = 0;
-        for (std::size_t t = 0; t < m_network.talk.size(); ++t) {
-            const NetworkTalk& talk = m_network.talk[t];
-            const bool placed = std::any_of(sheet.talk.begin(), sheet.talk.end(),
-                                            [t](const TalkSpan& s) { return s.talk == static_cast<int>(t); });
-            without += talk.mustSay && talk.activity == -1 && !placed ? 1 : 0;
-        }
-        return without;
     }
 
     void judgeCalls(const RunSheet& sheet, Merit& merit) const {

@@ -6,6 +6,7 @@
 
 #include "plan/Forecast.h"
 #include "plan/Planner.h"
+#include "plan/TalkRoom.h"
 #include "plan/Unfold.h"
 
 namespace brinebell {
@@ -114,10 +115,7 @@ Result<Outcome> Choosing::rate(const Network& network) const {
         Seconds homeless{};
         auto firstToDrop = kept.talk.end();
         for (auto talk = kept.talk.begin(); talk != kept.talk.end(); ++talk) {
-            const auto index = static_cast<int>(talk - kept.talk.begin());
-            const bool placed =
-                talk->activity != -1 || std::any_of(sheet.talk.begin(), sheet.talk.end(),
-                                                    [index](const TalkSpan& s) { return s.talk == index; });
+            const bool placed = hasRoom(kept, sheet, static_cast<std::size_t>(talk - kept.talk.begin()));
             homeless += placed ? Seconds::zero() : talk->length;
             if (talk->mayDrop && !talk->mustSay && firstToDrop == kept.talk.end()) {
                 firstToDrop = talk;

@@ -3,23 +3,11 @@
 #include <algorithm>
 
 #include "plan/PolicyCost.h"
+#include "plan/TalkRoom.h"
 
 namespace brinebell {
 
 namespace {
-
-bool isPlaced(const RunSheet& sheet, std::size_t talk) {
-    return std::any_of(sheet.talk.begin(), sheet.talk.end(),
-                       [talk](const TalkSpan& s) { return s.talk == static_cast<int>(talk); });
-}
-
-int mustSayWithoutRoom(const Network& network, const RunSheet& sheet) {
-    int without = 0;
-    for (std::size_t t = 0; t < network.talk.size(); ++t) {
-        without += network.talk[t].mustSay && network.talk[t].activity == -1 && !isPlaced(sheet, t) ? 1 : 0;
-    }
-    return without;
-}
 
 // Whether a sheet may stand in for `now` on the board: it comes to its end, breaks no safety limit, and leaves room for
 // as much of what must be said.
@@ -75,7 +63,7 @@ std::optional<Remedy> withoutTalk(const Network& network, const std::vector<bool
     for (std::size_t t = 0; t < network.talk.size(); ++t) {
         const NetworkTalk& talk = network.talk[t];
         const bool open = talk.activity == -1 && (t >= said.size() || !said[t]);
-        if (open && !isPlaced(now, t) && talk.mayDrop && !talk.mustSay) {
+        if (open && !hasRoom(network, now, t) && talk.mayDrop && !talk.mustSay) {
             remedy.saves += talk.length;
             remedy.talk.push_back(static_cast<int>(t));
         }

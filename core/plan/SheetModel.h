@@ -83,8 +83,8 @@ private:
     void addFresh(std::size_t i);
     void addRunning(std::size_t i);
     void addWork(std::size_t i, Moment start, Tick length, bool mayPause);
-    void addBody(std::size_t i, Moment setUp, bool firstLookMayBeLate);
-    void addLooks(std::size_t i, Moment setUp, Moment endWork, Tick bodyLength, bool firstLookMayBeLate);
+    void addBody(std::size_t i, Moment setUp, bool underway);
+    void addLooks(std::size_t i, Moment setUp, Moment endWork, Tick body, bool underway);
     std::size_t addPiece(std::size_t i, HandWork work, Moment start, Moment end);
     void addOrder();
     void addInterruptions();
