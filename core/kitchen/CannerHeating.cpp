@@ -31,6 +31,23 @@ PotOfWater potOf(const Venue& venue, const Canner& canner) {
     return pot;
 }
 
+Temperature preheatTarget(const Venue& venue, Pack pack) {
+    return std::min(preheatTemperature(pack), boilingPointIn(venue));
+}
+
+PotOfWater loadedPot(const Venue& venue, const Canner& canner, int jars, JarSize jar, Pack pack, bool filled) {
+    PotOfWater pot = potOf(venue, canner);
+    pot.start = preheatTarget(venue, pack);
+    pot.jars = jars;
+    pot.jar = jar;
+    pot.jarsAt = filled && pack == Pack::Hot ? kHotPack : kRawPack;
+    return pot;
+}
+
+Warming warmingOf(const PotOfWater& pot, Temperature to) {
+    return {heatCapacityOf(pot), lossOf(pot.lid).likely, mixedTemperature(pot), to, pot.room};
+}
+
 std::string neverHot(const Canner& canner, const Burner& burner, Temperature target, const NeverBoils& never) {
     return fmt::format("{} at {:.0f} W does not bring {} to {:.0f} °C within {}; it takes at least {:.0f} W",
                        quotedText(canner.burner), burner.power.watts(), quotedText(canner.id), target.celsius(),
@@ -57,8 +74,7 @@ HeatingTime preheatTime(const Venue& venue, const Canner& canner, Pack pack) {
         return *canner.heatToPreheat;
     }
     assert(canner.water && burnerOf(venue, canner));
-    const Temperature target = std::min(preheatTemperature(pack), boilingPointIn(venue));
-    return timeToHeat(potOf(venue, canner), *burnerOf(venue, canner), target);
+    return timeToHeat(potOf(venue, canner), *burnerOf(venue, canner), preheatTarget(venue, pack));
 }
 
 HeatingTime boilTime(const Venue& venue, const Canner& canner, int jars, JarSize jar, Pack pack, bool filled) {
@@ -66,13 +82,16 @@ HeatingTime boilTime(const Venue& venue, const Canner& canner, int jars, JarSize
         return *canner.heatToBoil;
     }
     assert(canner.water && burnerOf(venue, canner));
-    const Temperature boil = boilingPointIn(venue);
-    PotOfWater pot = potOf(venue, canner);
-    pot.start = std::min(preheatTemperature(pack), boil);
-    pot.jars = jars;
-    pot.jar = jar;
-    pot.jarsAt = filled && pack == Pack::Hot ? kHotPack : kRawPack;
-    return timeToHeat(pot, *burnerOf(venue, canner), boil);
+    return timeToHeat(loadedPot(venue, canner, jars, jar, pack, filled), *burnerOf(venue, canner),
+                      boilingPointIn(venue));
+}
+
+Warming preheatWarming(const Venue& venue, const Canner& canner, Pack pack) {
+    return warmingOf(potOf(venue, canner), preheatTarget(venue, pack));
+}
+
+Warming boilWarming(const Venue& venue, const Canner& canner, int jars, JarSize jar, Pack pack) {
+    return warmingOf(loadedPot(venue, canner, jars, jar, pack, true), boilingPointIn(venue));
 }
 
 std::optional<std::string> whyNeverHot(const Venue& venue, const Canner& canner) {

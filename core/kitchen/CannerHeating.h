@@ -32,4 +32,9 @@ HeatingTime preheatTime(const Venue& venue, const Canner& canner, Pack pack);
 /// be sterilised: they hold water no warmer than a raw pack.
 HeatingTime boilTime(const Venue& venue, const Canner& canner, int jars, JarSize jar, Pack pack, bool filled = true);
 
+/// What is heated in preheatTime() and boilTime() with the likely loss, for reading a burner's power from a log. The
+/// canner must have water.
+Warming preheatWarming(const Venue& venue, const Canner& canner, Pack pack);
+Warming boilWarming(const Venue& venue, const Canner& canner, int jars, JarSize jar, Pack pack);
+
 }  // namespace brinebell
