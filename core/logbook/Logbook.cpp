@@ -22,8 +22,7 @@ namespace {
 
 // The columns that infoFrom() reads, in its order.
 constexpr std::string_view kInfoColumns =
-    "id, class_id, title, venue, teacher, rehearsal, started_utc_ms, closed_utc_ms, "
-    "(SELECT count(*) FROM event WHERE event.session = session.id)";
+    "id, class_id, title, venue, teacher, rehearsal, started_utc_ms, closed_utc_ms, events";
 
 SessionInfo infoFrom(SQLite::Statement& row) {
     SessionInfo info;
@@ -77,6 +76,7 @@ struct SessionLog::Impl {
     Result<void> check(std::span<const Event> events) const;
     void store(const Event& event);
     void close(Millis utc);
+    void countTo(std::int64_t events);
 };
 
 Result<void> SessionLog::Impl::check(std::span<const Event> events) const {
@@ -110,6 +110,13 @@ void SessionLog::Impl::close(Millis utc) {
     update.exec();
 }
 
+void SessionLog::Impl::countTo(std::int64_t events) {
+    SQLite::Statement update(database, "UPDATE session SET events = ? WHERE id = ?");
+    update.bind(1, events);
+    update.bind(2, id);
+    update.exec();
+}
+
 SessionLog::SessionLog(std::unique_ptr<Impl> impl) : m_impl(std::move(impl)) {}
 SessionLog::~SessionLog() = default;
 const std::string& SessionLog::sessionId() const {
@@ -128,6 +135,7 @@ Result<void> SessionLog::append(std::span<const Event> events) {
         for (const Event& event : events) {
             m_impl->store(event);
         }
+        m_impl->countTo(events.back().sequence);
         transaction.commit();
         m_impl->last = events.back().sequence;
         return {};
@@ -151,7 +159,32 @@ struct Logbook::Impl {
     Result<SessionInfo> find(const std::string& idOrPrefix) const;
     Result<Network> networkOf(const std::string& id) const;
     Result<SessionRecord> record(const std::string& idOrPrefix) const;
+    Result<bool> isHere(const SessionRecord& record) const;
+    void insertSession(const std::string& id, const Network& network, bool rehearsal, Millis startedUtc);
 };
+
+void Logbook::Impl::insertSession(const std::string& id, const Network& network, bool rehearsal, Millis startedUtc) {
+    SQLite::Statement session(*database,
+                              "INSERT INTO session (id, class_id, title, venue, teacher, rehearsal, started_utc_ms, "
+                              "network) VALUES (?, ?, ?, ?, ?, ?, ?, ?)");
+    session.bind(1, id);
+    session.bind(2, network.classId);
+    session.bind(3, network.title);
+    session.bind(4, network.venueName);
+    session.bind(5, network.teacher);
+    session.bind(6, rehearsal ? 1 : 0);
+    session.bind(7, std::int64_t{startedUtc.count()});
+    session.bind(8, networkToJson(network));
+    session.exec();
+    SQLite::Statement dish(*database, "INSERT OR IGNORE INTO session_dish (session, dish, title) VALUES (?, ?, ?)");
+    for (const NetworkDish& made : network.dishes) {
+        dish.bind(1, id);
+        dish.bind(2, made.id);
+        dish.bind(3, made.title);
+        dish.exec();
+        dish.reset();
+    }
+}
 
 Result<void> Logbook::Impl::writable() const {
     if (readOnly) {
@@ -214,7 +247,27 @@ Result<SessionRecord> Logbook::Impl::record(const std::string& idOrPrefix) const
     if (!events) {
         return fail(events.error().code, events.error().message, {path});
     }
+    info->events = static_cast<std::int64_t>(events->size());
     return SessionRecord{std::move(*info), std::move(*network), std::move(*events)};
+}
+
+// Whether `record` is what the logbook has under its id, or the beginning of it: then there is nothing to add.
+Result<bool> Logbook::Impl::isHere(const SessionRecord& record) const {
+    const Result<Network> network = networkOf(record.info.id);
+    if (!network) {
+        return tl::unexpected(network.error());
+    }
+    const Result<std::vector<Event>> events = readEvents(*database, record.info.id, *network);
+    if (!events) {
+        return tl::unexpected(events.error());
+    }
+    const bool begins = events->size() >= record.events.size() &&
+                        std::equal(record.events.begin(), record.events.end(), events->begin());
+    if (!begins || *network != record.network) {
+        return fail(ErrorCode::Conflict,
+                    fmt::format("session {} is here already and tells something else", record.info.id), {path});
+    }
+    return false;
 }
 
 Logbook::Logbook(std::unique_ptr<Impl> impl) : m_impl(std::move(impl)) {}
@@ -251,19 +304,9 @@ Result<std::unique_ptr<SessionLog>> Logbook::begin(const Network& network, bool 
             return tl::unexpected(lock.error());
         }
         const std::string id = drawSessionId();
-        SQLite::Statement insert(
-            *m_impl->database,
-            "INSERT INTO session (id, class_id, title, venue, teacher, rehearsal, started_utc_ms, network) "
-            "VALUES (?, ?, ?, ?, ?, ?, ?, ?)");
-        insert.bind(1, id);
-        insert.bind(2, network.classId);
-        insert.bind(3, network.title);
-        insert.bind(4, network.venueName);
-        insert.bind(5, network.teacher);
-        insert.bind(6, rehearsal ? 1 : 0);
-        insert.bind(7, std::int64_t{startedUtc.count()});
-        insert.bind(8, networkToJson(network));
-        insert.exec();
+        SQLite::Transaction transaction(*m_impl->database, SQLite::TransactionBehavior::IMMEDIATE);
+        m_impl->insertSession(id, network, rehearsal, startedUtc);
+        transaction.commit();
         return std::unique_ptr<SessionLog>(new SessionLog(
             std::make_unique<SessionLog::Impl>(*m_impl->database, path(), id, network, 0, std::move(*lock))));
     });
@@ -293,17 +336,59 @@ Result<std::unique_ptr<SessionLog>> Logbook::reopen(const std::string& sessionId
     });
 }
 
-Result<std::vector<SessionInfo>> Logbook::sessions() const {
+Result<std::vector<SessionInfo>> Logbook::sessions(const SessionFilter& filter) const {
     return guarded(path(), [&]() -> Result<std::vector<SessionInfo>> {
         // Of two sessions begun in the same millisecond the one that was stored later counts as newer.
         SQLite::Statement rows(
             *m_impl->database,
-            fmt::format("SELECT {} FROM session ORDER BY started_utc_ms DESC, rowid DESC", kInfoColumns));
+            fmt::format("SELECT {} FROM session WHERE (?1 = '' OR instr(lower(venue), lower(?1)) > 0) "
+                        "AND (?2 = '' OR EXISTS (SELECT 1 FROM session_dish WHERE session = session.id "
+                        "AND instr(lower(session_dish.title), lower(?2)) > 0)) "
+                        "AND (?3 IS NULL OR started_utc_ms >= ?3) AND (?4 IS NULL OR started_utc_ms < ?4) "
+                        "AND (?5 IS NULL OR rehearsal = ?5) ORDER BY started_utc_ms DESC, rowid DESC",
+                        kInfoColumns));
+        rows.bind(1, filter.place);
+        rows.bind(2, filter.dish);
+        if (filter.from) {
+            rows.bind(3, std::int64_t{filter.from->count()});
+        }
+        if (filter.until) {
+            rows.bind(4, std::int64_t{filter.until->count()});
+        }
+        if (filter.rehearsal) {
+            rows.bind(5, *filter.rehearsal ? 1 : 0);
+        }
         std::vector<SessionInfo> infos;
         while (rows.executeStep()) {
             infos.push_back(infoFrom(rows));
         }
         return infos;
+    });
+}
+
+Result<bool> Logbook::add(const SessionRecord& record) {
+    if (Result<void> may = m_impl->writable(); !may) {
+        return tl::unexpected(may.error());
+    }
+    return guarded(path(), [&]() -> Result<bool> {
+        SQLite::Transaction transaction(*m_impl->database, SQLite::TransactionBehavior::IMMEDIATE);
+        SQLite::Statement known(*m_impl->database, "SELECT 1 FROM session WHERE id = ?");
+        known.bind(1, record.info.id);
+        if (known.executeStep()) {
+            return m_impl->isHere(record);
+        }
+        m_impl->insertSession(record.info.id, record.network, record.info.rehearsal, record.info.startedUtc);
+        // No lock: nobody else can know the session before the transaction is through.
+        SessionLog::Impl log(*m_impl->database, path(), record.info.id, record.network, 0, std::nullopt);
+        if (Result<void> fits = log.check(record.events); !fits) {
+            return tl::unexpected(fits.error());
+        }
+        for (const Event& event : record.events) {
+            log.store(event);
+        }
+        log.countTo(static_cast<std::int64_t>(record.events.size()));
+        transaction.commit();
+        return true;
     });
 }
 

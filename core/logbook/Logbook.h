@@ -34,6 +34,16 @@ struct SessionInfo {
     bool operator==(const SessionInfo&) const = default;
 };
 
+/// Which sessions to list; what is left empty asks for nothing. Texts are found anywhere in a name, whatever the case
+/// of its ASCII letters.
+struct SessionFilter {
+    std::string dish;
+    std::string place;
+    std::optional<Millis> from;   ///< started at or after
+    std::optional<Millis> until;  ///< started before
+    std::optional<bool> rehearsal;
+};
+
 struct SessionRecord {
     SessionInfo info;
     Network network;
@@ -69,7 +79,10 @@ public:
     /// Takes up a session: one that was not closed, to go on with it; a closed one, for its seal check.
     Result<std::unique_ptr<SessionLog>> reopen(const std::string& sessionId);
 
-    Result<std::vector<SessionInfo>> sessions() const;                   ///< newest first
+    Result<std::vector<SessionInfo>> sessions(const SessionFilter& filter = {}) const;  ///< newest first
+    /// Puts in what was lived elsewhere, under the id it has; all of it or nothing. False: the same session is here
+    /// already. Error: Conflict (another session has its id), OutOfRange, Io.
+    Result<bool> add(const SessionRecord& record);
     Result<SessionRecord> session(const std::string& idOrPrefix) const;  ///< NotFound; Conflict when ambiguous
     /// The newest live session with events and without an end, if there is one.
     Result<std::optional<SessionInfo>> unfinished() const;

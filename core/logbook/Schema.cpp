@@ -50,7 +50,40 @@ CREATE TABLE event (
 ) STRICT, WITHOUT ROWID;
 )";
 
-constexpr std::array kSteps{kVersion1};
+// What a list of sessions asks for without reading their events and networks, and what a teacher said of findings.
+constexpr SchemaStep kVersion2 = R"(
+ALTER TABLE session ADD COLUMN events INTEGER NOT NULL DEFAULT 0;
+UPDATE session SET events = (SELECT count(*) FROM event WHERE event.session = session.id);
+CREATE INDEX session_by_start ON session (started_utc_ms);
+CREATE TABLE session_dish (
+    session TEXT NOT NULL REFERENCES session (id),
+    dish    TEXT NOT NULL,
+    title   TEXT NOT NULL,
+    PRIMARY KEY (session, dish)
+) STRICT, WITHOUT ROWID;
+INSERT OR IGNORE INTO session_dish (session, dish, title)
+    SELECT session.id, json_extract(dish.value, '$.id'), json_extract(dish.value, '$.title')
+    FROM session, json_each(session.network, '$.dishes') AS dish
+    WHERE json_valid(session.network) AND json_extract(dish.value, '$.id') IS NOT NULL
+      AND json_extract(dish.value, '$.title') IS NOT NULL;
+CREATE TABLE finding_choice (
+    teacher        TEXT    NOT NULL,
+    venue          TEXT    NOT NULL,
+    subject        TEXT    NOT NULL,
+    title          TEXT    NOT NULL,
+    accepted       INTEGER NOT NULL CHECK (accepted IN (0, 1)),
+    mean           REAL    NOT NULL,
+    sd             REAL    NOT NULL,
+    weight         REAL    NOT NULL,
+    times          INTEGER NOT NULL,
+    sessions       INTEGER NOT NULL,
+    rehearsed      INTEGER NOT NULL,
+    decided_utc_ms INTEGER NOT NULL,
+    PRIMARY KEY (teacher, venue, subject)
+) STRICT, WITHOUT ROWID;
+)";
+
+constexpr std::array kSteps{kVersion1, kVersion2};
 
 // Copies what the file holds, its write-ahead log included. A second connection reads, because SQLite does
 // not copy out of one that is in the middle of a write transaction; that transaction keeps every other writer

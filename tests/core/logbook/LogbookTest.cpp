@@ -11,8 +11,10 @@
 
 #include <csignal>
 #include <cstdlib>
+#include <filesystem>
 
 #include "LogbookSupport.h"
+#include "logbook/Schema.h"
 
 namespace brinebell {
 namespace {
@@ -47,6 +49,8 @@ using LogbookAppend = ScratchLogbook;
 using LogbookRead = ScratchLogbook;
 using LogbookLock = ScratchLogbook;
 using LogbookDamage = ScratchLogbook;
+using LogbookList = ScratchLogbook;
+using LogbookMerge = ScratchLogbook;
 
 TEST_F(ScratchLogbook, NetworkOfTheseTestsIsSound) {
     EXPECT_THAT(faultsIn(m_network), testing::IsEmpty());
@@ -410,6 +414,97 @@ TEST(DefaultLogbookPath, FallsBackToTheHomeFolder) {
     EXPECT_EQ(defaultLogbookPath(), "/home/ines/.local/share/brinebell/logbook.sqlite");
     ASSERT_EQ(::unsetenv("XDG_DATA_HOME"), 0);
     EXPECT_EQ(defaultLogbookPath(), "/home/ines/.local/share/brinebell/logbook.sqlite");
+}
+
+TEST_F(LogbookList, FindsByDishPlaceDateAndKind) {
+    Logbook logbook = open();
+    Network elsewhere = m_network;
+    elsewhere.venueName = "Quince Street School";
+    elsewhere.dishes[0].title = "Plum Butter";
+    begin(logbook, false, kStart).reset();
+    m_network = elsewhere;
+    begin(logbook, true, kStart + std::chrono::hours(24)).reset();
+    const auto titles = [&](const SessionFilter& filter) {
+        std::vector<std::string> venues;
+        const std::vector<SessionInfo> found = logbook.sessions(filter).value();
+        for (const SessionInfo& info : found) {
+            venues.push_back(info.venue);
+        }
+        return venues;
+    };
+    using testing::ElementsAre;
+    EXPECT_THAT(titles({}), ElementsAre("Quince Street School", "Millbrook Hall"));
+    EXPECT_THAT(titles({"plum", "", {}, {}, {}}), ElementsAre("Quince Street School"));
+    EXPECT_THAT(titles({"", "mill", {}, {}, {}}), ElementsAre("Millbrook Hall"));
+    EXPECT_THAT(titles({"", "", kStart + Millis(1), {}, {}}), ElementsAre("Quince Street School"));
+    EXPECT_THAT(titles({"", "", {}, kStart + Millis(1), {}}), ElementsAre("Millbrook Hall"));
+    EXPECT_THAT(titles({"", "", {}, {}, false}), ElementsAre("Millbrook Hall"));
+    EXPECT_THAT(titles({"plum", "mill", {}, {}, {}}), ElementsAre());
+    EXPECT_THAT(titles({"100%' OR 1", "", {}, {}, {}}), ElementsAre());
+}
+
+TEST_F(LogbookMerge, SessionLivedElsewhereIsPutInWhole) {
+    Logbook logbook = open();
+    const SessionRecord record = test::recordOf(m_network, test::livedEvening(m_network));
+    EXPECT_TRUE(logbook.add(record).value());
+    const Result<SessionRecord> back = logbook.session(record.info.id);
+    ASSERT_TRUE(back) << describe(back.error());
+    EXPECT_EQ(back->events, record.events);
+    EXPECT_EQ(back->network, record.network);
+    EXPECT_EQ(logbook.sessions()->at(0).events, static_cast<std::int64_t>(record.events.size()));
+}
+
+TEST_F(LogbookMerge, SameSessionTwiceIsOneSession) {
+    Logbook logbook = open();
+    SessionRecord record = test::recordOf(m_network, test::livedEvening(m_network));
+    EXPECT_TRUE(logbook.add(record).value());
+    EXPECT_FALSE(logbook.add(record).value());
+    // An older copy of it, too.
+    record.events.resize(record.events.size() / 2);
+    EXPECT_FALSE(logbook.add(record).value());
+    EXPECT_EQ(logbook.sessions()->size(), 1U);
+}
+
+TEST_F(LogbookMerge, AnotherTaleUnderTheSameIdIsRefused) {
+    Logbook logbook = open();
+    SessionRecord record = test::recordOf(m_network, test::livedEvening(m_network));
+    ASSERT_TRUE(logbook.add(record).value());
+    record.events.back().text = "something else";
+    const Result<bool> added = logbook.add(record);
+    ASSERT_FALSE(added);
+    EXPECT_EQ(added.error().code, ErrorCode::Conflict);
+}
+
+TEST_F(LogbookMerge, GapInItsEventsLeavesNothingBehind) {
+    Logbook logbook = open();
+    SessionRecord record = test::recordOf(m_network, test::livedEvening(m_network));
+    record.events.erase(record.events.begin() + 3);
+    EXPECT_FALSE(logbook.add(record));
+    EXPECT_THAT(logbook.sessions().value(), testing::IsEmpty());
+}
+
+// A logbook as the first version of the layout wrote it, made by hand with that layout's own SQL.
+TEST_F(ScratchLogbook, OfTheFirstLayoutIsBroughtUpWithItsCountsAndDishes) {
+    Logbook now = open();
+    const auto log = begin(now, true);
+    ASSERT_TRUE(log->append(test::eventsOfEveryKind(m_network)));
+    const std::string old = m_folder.path("old.sqlite");
+    {
+        SQLite::Database made(old, SQLite::OPEN_READWRITE | SQLite::OPEN_CREATE);
+        made.exec(schemaSteps()[0]);
+        made.exec("ATTACH DATABASE '" + m_path + "' AS now");
+        made.exec(
+            "INSERT INTO session SELECT id, class_id, title, venue, teacher, rehearsal, started_utc_ms, "
+            "closed_utc_ms, network FROM now.session");
+        made.exec("INSERT INTO event SELECT * FROM now.event");
+        made.exec("DETACH DATABASE now");
+        made.exec("PRAGMA application_id = 1114792556; PRAGMA user_version = 1");
+    }
+    Result<Logbook> opened = Logbook::open(old);
+    ASSERT_TRUE(opened) << describe(opened.error());
+    EXPECT_EQ(opened->sessions()->at(0).events, 17);
+    EXPECT_EQ(opened->sessions({"relish", "", {}, {}, {}})->size(), 1U);
+    EXPECT_TRUE(std::filesystem::exists(old + ".version-1"));
 }
 
 }  // namespace
