@@ -9,4 +9,7 @@ namespace brinebell {
 /// as the program does. Texts and numbers stay as they are.
 nlohmann::json withSnakeCaseKeys(const nlohmann::json& value);
 
+/// Back again: a key in lower_snake_case gets the name that the program has for it.
+nlohmann::json withProgramKeys(const nlohmann::json& value);
+
 }  // namespace brinebell
