@@ -12,6 +12,7 @@
 #include <string_view>
 #include <system_error>
 
+#include "base/UtcText.h"
 #include "logbook/Logbook.h"
 
 namespace brinebell {
@@ -36,6 +37,16 @@ std::string isSeed(const std::string& value) {
     const char* end = value.data() + value.size();
     const auto [stop, fault] = std::from_chars(value.data(), end, seed);
     return fault == std::errc() && stop == end ? "" : "must be a whole number from 0 to 18446744073709551615";
+}
+
+// "2026-09-17"; the years and days that utcFromText() knows.
+std::optional<Millis> startOf(const std::string& day) {
+    const Result<Millis> start = utcFromText(day + "T00:00:00Z");
+    return start ? std::optional(*start) : std::nullopt;
+}
+
+std::string isDay(const std::string& value) {
+    return startOf(value) ? "" : "must be a day as in 2026-09-17";
 }
 
 // Not a number is within no range, which comparisons alone would not tell.
@@ -81,6 +92,7 @@ private:
     RehearseOptions m_rehearse;
     RecordsOptions m_records;
     std::string m_export;
+    std::string m_from, m_until, m_kind;
     bool m_batchRecord = false;
     bool m_labels = false;
 };
@@ -202,7 +214,15 @@ void Reader::addRecords() {
     verb->add_option("--log", m_records.log, "logbook file")->check(isFileName)->capture_default_str();
     verb->add_option("--session", m_records.session, "session id or the start of one; without it, the newest");
     verb->add_option("--output", m_records.output, "write to this file instead of standard output")->check(isFileName);
+    verb->add_option("--dish", m_records.filter.dish, "list only sessions with a dish of this name, or a part of it");
+    verb->add_option("--place", m_records.filter.place, "list only sessions in a venue of this name, or a part of it");
+    verb->add_option("--from", m_from, "list only sessions that started on this day (UTC) or later")->check(isDay);
+    verb->add_option("--until", m_until, "list only sessions that started on this day (UTC) or earlier")->check(isDay);
+    verb->add_option("--kind", m_kind, "list only classes or only rehearsals")
+        ->check(CLI::IsMember({"class", "rehearsal"}));
     auto* view = verb->add_option_group("as", "at most one of");
+    view->add_option("--import", m_records.import, "bring in sessions from exported documents and other logbooks")
+        ->check(isFileName);
     view->add_option("--export", m_export, "csv or json")->check(CLI::IsMember({"csv", "json"}));
     view->add_flag("--batch-record", m_batchRecord, "what an extension office asks for");
     view->add_flag("--labels", m_labels, "text for the labels, one block a load");
@@ -232,6 +252,14 @@ Verb Reader::chosen() const {
         return m_rehearse;
     }
     RecordsOptions options = m_records;
+    options.filter.from = startOf(m_from);
+    options.filter.until = startOf(m_until);
+    if (options.filter.until) {
+        *options.filter.until += std::chrono::days(1);
+    }
+    if (!m_kind.empty()) {
+        options.filter.rehearsal = m_kind == "rehearsal";
+    }
     if (!m_export.empty()) {
         options.view = m_export == "csv" ? RecordsView::Csv : RecordsView::Json;
     } else if (m_batchRecord) {

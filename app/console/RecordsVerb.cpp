@@ -11,6 +11,7 @@
 #include "logbook/BatchRecord.h"
 #include "logbook/Export.h"
 #include "logbook/History.h"
+#include "logbook/Import.h"
 #include "logbook/TextSheet.h"
 
 namespace brinebell {
@@ -45,7 +46,7 @@ Reply list(const Logbook& logbook, const std::vector<SessionInfo>& sessions) {
                         {"events", s.events}});
     }
     Reply reply;
-    reply.text = sessions.empty() ? "the logbook holds no session yet\n" : table.print();
+    reply.text = sessions.empty() ? "the logbook holds no such session yet\n" : table.print();
     reply.json = dump({{"log", logbook.path()}, {"sessions", std::move(rows)}});
     return reply;
 }
@@ -111,12 +112,38 @@ Reply writeOut(const Reply& shown, const std::string& path) {
     return reply;
 }
 
+// ---- what is brought in
+
+Reply importInto(const RecordsOptions& options) {
+    Result<Logbook> logbook = Logbook::open(options.log);
+    if (!logbook) {
+        return storeFailure(logbook.error());
+    }
+    const ImportReport report = importFiles(*logbook, options.import);
+    Reply reply;
+    for (const ImportReport::Refusal& refusal : report.refused) {
+        Error fault = refusal.error;
+        if (!refusal.session.empty()) {
+            fault.message = fmt::format("session {}: {}", refusal.session.substr(0, kShortId), fault.message);
+        }
+        reply.faults.push_back(fault);
+    }
+    reply.text = fmt::format("{} brought in, {} here already, {} refused\n", report.added.size(), report.known.size(),
+                             report.refused.size());
+    reply.json = dump({{"log", options.log},
+                       {"added", report.added},
+                       {"known", report.known},
+                       {"refused", faultsToJson(reply.faults)}});
+    reply.status = report.refused.empty() ? ExitStatus::Done : ExitStatus::WrongInput;
+    return reply;
+}
+
 Result<Reply> answer(const RecordsOptions& options) {
     const Result<Logbook> logbook = Logbook::openReadOnly(options.log);
     if (!logbook) {
         return tl::unexpected(logbook.error());
     }
-    const Result<std::vector<SessionInfo>> sessions = logbook->sessions();
+    const Result<std::vector<SessionInfo>> sessions = logbook->sessions(options.filter);
     if (!sessions) {
         return tl::unexpected(sessions.error());
     }
@@ -124,7 +151,7 @@ Result<Reply> answer(const RecordsOptions& options) {
         return list(*logbook, *sessions);
     }
     if (sessions->empty()) {
-        return fail(ErrorCode::NotFound, "the logbook holds no session yet", {options.log, 0, 0});
+        return fail(ErrorCode::NotFound, "the logbook holds no such session yet", {options.log, 0, 0});
     }
     const Result<SessionRecord> record = logbook->session(options.session.value_or(sessions->front().id));
     return record ? view(*record, *options.view) : tl::unexpected(record.error());
@@ -137,6 +164,9 @@ Reply records(const RecordsOptions& options) {
         return failure({{ErrorCode::InvalidInput,
                          "--output must not be the logbook or one of the files that belong to it",
                          {*options.output, 0, 0}}});
+    }
+    if (!options.import.empty()) {
+        return importInto(options);
     }
     const Result<Reply> shown = answer(options);
     if (!shown) {

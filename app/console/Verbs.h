@@ -11,6 +11,7 @@
 #include <vector>
 
 #include "console/Reply.h"
+#include "logbook/Logbook.h"
 #include "plan/Durations.h"
 #include "plan/MakeAhead.h"
 #include "plan/Planner.h"
@@ -94,9 +95,11 @@ struct RecordsOptions {
     std::optional<std::string> session;  ///< id or the start of one; none: the newest
     std::optional<RecordsView> view;     ///< none: the list, or the session when one is named
     std::optional<std::string> output;   ///< a file to write instead of standard output
+    SessionFilter filter;                ///< of the list
+    std::vector<std::string> import;     ///< documents and logbooks to bring sessions in from
 };
-/// Lists sessions, shows one, or gives it as CSV, JSON, batch record or label text. Never writes to the
-/// logbook.
+/// Lists sessions, shows one, or gives it as CSV, JSON, batch record or label text. Writes to the logbook only to
+/// import.
 Reply records(const RecordsOptions& options);
 
 }  // namespace brinebell

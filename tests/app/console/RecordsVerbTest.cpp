@@ -146,6 +146,48 @@ TEST(RecordsVerb, TwoViewsAtOnceAreAUsageError) {
     EXPECT_EQ(console({"records", "--export", "xml"}).status, 2);
 }
 
+TEST(RecordsVerb, ListsOnlyWhatIsAskedFor) {
+    const Scratch scratch;
+    const std::string log = rehearsed(scratch, "log.sqlite");
+    const auto listed = [&](const char* option, const char* value) {
+        return documentOf(console({"records", "--log", log, option, value, "--json"}))["sessions"].size();
+    };
+    EXPECT_EQ(listed("--dish", "SALSA"), 1U);
+    EXPECT_EQ(listed("--dish", "plum"), 0U);
+    EXPECT_EQ(listed("--place", "grange"), 1U);
+    EXPECT_EQ(listed("--kind", "class"), 0U);
+    EXPECT_EQ(listed("--kind", "rehearsal"), 1U);
+    // The class starts on the 18th by UTC.
+    EXPECT_EQ(listed("--from", "2026-09-18"), 1U);
+    EXPECT_EQ(listed("--from", "2026-09-19"), 0U);
+    EXPECT_EQ(listed("--until", "2026-09-18"), 1U);
+    EXPECT_EQ(listed("--until", "2026-09-17"), 0U);
+    EXPECT_EQ(console({"records", "--log", log, "--from", "2026-02-30"}).status, 2);
+}
+
+TEST(RecordsVerb, BringsSessionsInOnce) {
+    const Scratch scratch;
+    const std::string log = rehearsed(scratch, "theirs.sqlite");
+    const std::string document = scratch.path("session.json");
+    ASSERT_EQ(console({"records", "--log", log, "--export", "json", "--output", document}).status, 0);
+    const std::string mine = scratch.path("mine.sqlite");
+    const nlohmann::json report = documentOf(console({"records", "--log", mine, "--import", document, log, "--json"}));
+    EXPECT_EQ(report["added"].size(), 1U);
+    EXPECT_EQ(report["known"], report["added"]);
+    EXPECT_EQ(report["refused"].size(), 0U);
+    EXPECT_EQ(console({"records", "--log", mine, "--export", "csv"}).out,
+              console({"records", "--log", log, "--export", "csv"}).out);
+}
+
+TEST(RecordsVerb, RefusedImportIsToldWithItsFile) {
+    const Scratch scratch;
+    const std::string log = rehearsed(scratch, "mine.sqlite");
+    const support::Finished finished = console({"records", "--log", log, "--import", scratch.path("nothing.json")});
+    EXPECT_EQ(finished.status, 1);
+    EXPECT_THAT(finished.err, HasSubstr("nothing.json"));
+    EXPECT_THAT(finished.out, HasSubstr("0 brought in, 0 here already, 1 refused"));
+}
+
 }  // namespace
 
 }  // namespace brinebell::test
