@@ -200,6 +200,22 @@ Result<std::vector<LivedHeating>> livedHeatings(const SessionRecord& record, con
     return heatings;
 }
 
+FindingChoice choiceOf(const Finding& finding, const std::string& teacher, const std::string& venue, bool accepted,
+                       Millis decidedUtc) {
+    return {teacher,           venue,    finding.subject, finding.title, finding.learned, finding.sessions,
+            finding.rehearsed, accepted, decidedUtc};
+}
+
+std::vector<Finding> accepted(const std::vector<FindingChoice>& choices) {
+    std::vector<Finding> findings;
+    for (const FindingChoice& choice : choices) {
+        if (choice.accepted) {
+            findings.push_back({choice.subject, choice.title, choice.learned, choice.sessions, choice.rehearsed});
+        }
+    }
+    return findings;
+}
+
 std::vector<Finding> findingsFor(const Network& network, const std::vector<SessionRecord>& sessions) {
     Gathering gathering;
     for (const SessionRecord& record : sessions) {

@@ -55,6 +55,12 @@ struct Finding {
     std::size_t rehearsed = 0;  ///< of them
 };
 
+/// As a teacher said it, with the figures that stood there then.
+FindingChoice choiceOf(const Finding& finding, const std::string& teacher, const std::string& venue, bool accepted,
+                       Millis decidedUtc);
+/// Those of `choices` that were accepted, as the findings they were.
+std::vector<Finding> accepted(const std::vector<FindingChoice>& choices);
+
 /// Everything learned from sessions by `network`'s teacher in `network`'s venue about the activities of `network`, in
 /// its order; one for each subject that was seen. Sessions that do not replay are left out.
 std::vector<Finding> findingsFor(const Network& network, const std::vector<SessionRecord>& sessions);

@@ -410,6 +410,54 @@ Result<std::optional<SessionInfo>> Logbook::unfinished() const {
     });
 }
 
+Result<void> Logbook::choose(const FindingChoice& choice) {
+    if (Result<void> may = m_impl->writable(); !may) {
+        return may;
+    }
+    return guarded(path(), [&]() -> Result<void> {
+        SQLite::Statement insert(*m_impl->database,
+                                 "INSERT OR REPLACE INTO finding_choice (teacher, venue, subject, title, accepted, "
+                                 "mean, sd, weight, times, sessions, rehearsed, decided_utc_ms) "
+                                 "VALUES (?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?, ?)");
+        insert.bind(1, choice.teacher);
+        insert.bind(2, choice.venue);
+        insert.bind(3, choice.subject);
+        insert.bind(4, choice.title);
+        insert.bind(5, choice.accepted ? 1 : 0);
+        insert.bind(6, choice.learned.mean);
+        insert.bind(7, choice.learned.sd);
+        insert.bind(8, choice.learned.weight);
+        insert.bind(9, static_cast<std::int64_t>(choice.learned.times));
+        insert.bind(10, static_cast<std::int64_t>(choice.sessions));
+        insert.bind(11, static_cast<std::int64_t>(choice.rehearsed));
+        insert.bind(12, std::int64_t{choice.decidedUtc.count()});
+        insert.exec();
+        return {};
+    });
+}
+
+Result<std::vector<FindingChoice>> Logbook::choices(const std::string& teacher, const std::string& venue) const {
+    return guarded(path(), [&]() -> Result<std::vector<FindingChoice>> {
+        SQLite::Statement rows(*m_impl->database,
+                               "SELECT subject, title, accepted, mean, sd, weight, times, sessions, rehearsed, "
+                               "decided_utc_ms FROM finding_choice WHERE teacher = ? AND venue = ? ORDER BY subject");
+        rows.bind(1, teacher);
+        rows.bind(2, venue);
+        std::vector<FindingChoice> choices;
+        while (rows.executeStep()) {
+            FindingChoice choice{teacher, venue, rows.getColumn(0).getString(), rows.getColumn(1).getString(), {}};
+            choice.accepted = rows.getColumn(2).getInt() != 0;
+            choice.learned = {rows.getColumn(3).getDouble(), rows.getColumn(4).getDouble(),
+                              rows.getColumn(5).getDouble(), static_cast<std::size_t>(rows.getColumn(6).getInt64())};
+            choice.sessions = static_cast<std::size_t>(rows.getColumn(7).getInt64());
+            choice.rehearsed = static_cast<std::size_t>(rows.getColumn(8).getInt64());
+            choice.decidedUtc = Millis(rows.getColumn(9).getInt64());
+            choices.push_back(std::move(choice));
+        }
+        return choices;
+    });
+}
+
 std::string defaultLogbookPath() {
     const char* data = std::getenv("XDG_DATA_HOME");
     // The XDG base directory specification has relative paths passed over.

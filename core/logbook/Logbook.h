@@ -16,6 +16,7 @@
 #include <string>
 #include <vector>
 
+#include "plan/LearnedTime.h"
 #include "plan/Network.h"
 #include "session/SessionRunner.h"
 
@@ -42,6 +43,20 @@ struct SessionFilter {
     std::optional<Millis> from;   ///< started at or after
     std::optional<Millis> until;  ///< started before
     std::optional<bool> rehearsal;
+};
+
+/// A finding as it stood when a teacher took it over into plans, or turned it down.
+struct FindingChoice {
+    std::string teacher;
+    std::string venue;
+    std::string subject;
+    std::string title;
+    LearnedShare learned;
+    std::size_t sessions = 0;
+    std::size_t rehearsed = 0;
+    bool accepted = false;
+    Millis decidedUtc{};
+    bool operator==(const FindingChoice&) const = default;
 };
 
 struct SessionRecord {
@@ -86,6 +101,11 @@ public:
     Result<SessionRecord> session(const std::string& idOrPrefix) const;  ///< NotFound; Conflict when ambiguous
     /// The newest live session with events and without an end, if there is one.
     Result<std::optional<SessionInfo>> unfinished() const;
+
+    /// What a teacher said of what was learned (Findings.h); a later word about the same subject replaces it.
+    Result<void> choose(const FindingChoice& choice);
+    /// All that `teacher` said about `venue`, by subject.
+    Result<std::vector<FindingChoice>> choices(const std::string& teacher, const std::string& venue) const;
     const std::string& path() const;
 
 private:

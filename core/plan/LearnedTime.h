@@ -30,6 +30,7 @@ struct LearnedShare {
     double sd = 0;          ///< of ln share the next time, for one who does not know it exactly
     double weight = 0;      ///< of what was seen against the guess: 0 to 1
     std::size_t times = 0;  ///< seen
+    bool operator==(const LearnedShare&) const = default;
     double median() const;
     /// Share not exceeded with probability `p`. Requires 0 < p < 1.
     double quantile(double p) const;

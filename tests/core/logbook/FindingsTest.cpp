@@ -178,5 +178,24 @@ TEST(Findings, ProcessTimesStayWhateverIsAccepted) {
     EXPECT_EQ(learned.loads, network.loads);
 }
 
+TEST(Findings, ChoicesAreKeptByTeacherAndKitchenAndTheLastWordCounts) {
+    const test::ScratchFolder folder;
+    Logbook logbook = std::move(*Logbook::open(folder.path("logbook.sqlite")));
+    const auto found = findingsFor(test::smallNetwork(), {sessionWith("test-relish/chop", 12)}).at(0);
+    const auto choose = [&](const char* teacher, bool accepted, std::int64_t at) {
+        const FindingChoice choice = choiceOf(found, teacher, "Millbrook Hall", accepted, Millis(at));
+        EXPECT_TRUE(logbook.choose(choice));
+        return choice;
+    };
+    choose("Ines Calder", false, 1);
+    const FindingChoice last = choose("Ines Calder", true, 2);
+    choose("Somebody Else", false, 3);
+    const auto choices = logbook.choices("Ines Calder", "Millbrook Hall").value();
+    EXPECT_THAT(choices, testing::ElementsAre(last));
+    EXPECT_THAT(accepted(choices), SizeIs(1));
+    EXPECT_THAT(accepted(logbook.choices("Somebody Else", "Millbrook Hall").value()), IsEmpty());
+    EXPECT_THAT(logbook.choices("Ines Calder", "Elsewhere").value(), IsEmpty());
+}
+
 }  // namespace
 }  // namespace brinebell
