@@ -21,54 +21,84 @@ std::string sealText(const LoadHistory& lived, const State& state) {
 }
 
 // A jar that was not processed to its end must not get a label that says it keeps.
-void writeRefusal(TextSheet& sheet, const LoadHistory& lived) {
-    if (lived.sealsChecked) {
-        sheet.line("NO LABEL", "the seals were checked and no jar had sealed");
-    } else if (lived.setAside) {
-        sheet.line("NO LABEL", fmt::format("set aside: {}", lived.setAsideWhy));
-    } else {
-        sheet.line("NO LABEL", "this load has not been processed and lifted");
+std::string whyNoLabel(const LoadHistory& lived) {
+    if (lived.sealsChecked && isCanned(lived)) {
+        return lived.state.sealed == 0 ? "the seals were checked and no jar had sealed" : "";
     }
+    if (isCanned(lived)) {
+        return "";
+    }
+    return lived.setAside ? fmt::format("set aside: {}", lived.setAsideWhy)
+                          : "this load has not been processed and lifted";
 }
 
-void writeLabel(TextSheet& sheet, const SessionRecord& record, const SessionHistory& history, std::size_t load) {
+JarLabel labelOf(const SessionRecord& record, const SessionHistory& history, std::size_t load) {
     const NetworkDish& dish = record.network.dishes.at(static_cast<std::size_t>(record.network.loads[load].dish));
     const LoadHistory& lived = history.loads[load];
-    if (record.info.rehearsal) {
+    JarLabel label;
+    label.rehearsal = record.info.rehearsal;
+    label.contents = dish.title;
+    label.noLabel = whyNoLabel(lived);
+    if (!label.noLabel.empty()) {
+        return label;
+    }
+    label.sealsChecked = lived.state.phase == LoadPhase::SealsChecked;
+    label.jars = label.sealsChecked ? lived.state.sealed : record.network.loads[load].jars;
+    label.canned = dayText(utcOf(history.state, *lived.state.lifted));
+    label.lot = lotOf(record, history.state, load);
+    label.madeAt = fmt::format("{}, {}", record.network.title, record.network.venueName);
+    label.bestBy = dish.shelfLife.empty() ? "not recorded" : dish.shelfLife + " (from the day canned)";
+    label.allergens = dish.allergens.empty() ? "not recorded" : fmt::format("{}", fmt::join(dish.allergens, ", "));
+    label.seals = sealText(lived, history.state);
+    return label;
+}
+
+void writeLabel(TextSheet& sheet, const JarLabel& label) {
+    if (label.rehearsal) {
         sheet.line("REHEARSAL", "not for a jar");
     }
-    sheet.line("Contents", dish.title);
-    const bool checked = lived.state.phase == LoadPhase::SealsChecked;
-    if (!isCanned(lived) || (checked && lived.state.sealed == 0)) {
-        writeRefusal(sheet, lived);
+    sheet.line("Contents", label.contents);
+    if (!label.noLabel.empty()) {
+        sheet.line("NO LABEL", label.noLabel);
         return;
     }
-    if (checked) {
-        sheet.line("Labels", fmt::format("for {} jar{}", lived.state.sealed, lived.state.sealed == 1 ? "" : "s"));
+    if (label.sealsChecked) {
+        sheet.line("Labels", fmt::format("for {} jar{}", label.jars, label.jars == 1 ? "" : "s"));
     }
-    sheet.line("Canned", dayText(utcOf(history.state, *lived.state.lifted)) + " (UTC)");
-    sheet.line("Lot", lotOf(record, history.state, load));
-    sheet.line("Made at", fmt::format("{}, {}", record.network.title, record.network.venueName));
-    sheet.line("Best by", dish.shelfLife.empty() ? "not recorded" : dish.shelfLife + " (from the day canned)");
-    sheet.line("Allergens",
-               dish.allergens.empty() ? "not recorded" : fmt::format("{}", fmt::join(dish.allergens, ", ")));
-    sheet.line("Seals", sealText(lived, history.state));
+    sheet.line("Canned", label.canned + " (UTC)");
+    sheet.line("Lot", label.lot);
+    sheet.line("Made at", label.madeAt);
+    sheet.line("Best by", label.bestBy);
+    sheet.line("Allergens", label.allergens);
+    sheet.line("Seals", label.seals);
     sheet.line("Once open", "refrigerate after opening");
 }
 
 }  // namespace
 
-Result<std::string> labelText(const SessionRecord& record) {
+Result<std::vector<JarLabel>> labelsOf(const SessionRecord& record) {
     const Result<SessionHistory> history = historyOf(record);
     if (!history) {
         return tl::unexpected(history.error());
     }
-    TextSheet sheet(kIndent);
+    std::vector<JarLabel> labels;
     for (std::size_t l = 0; l < history->loads.size(); ++l) {
+        labels.push_back(labelOf(record, *history, l));
+    }
+    return labels;
+}
+
+Result<std::string> labelText(const SessionRecord& record) {
+    const Result<std::vector<JarLabel>> labels = labelsOf(record);
+    if (!labels) {
+        return tl::unexpected(labels.error());
+    }
+    TextSheet sheet(kIndent);
+    for (std::size_t l = 0; l < labels->size(); ++l) {
         if (l > 0) {
             sheet.gap();
         }
-        writeLabel(sheet, record, *history, l);
+        writeLabel(sheet, (*labels)[l]);
     }
     return sheet.text();
 }
