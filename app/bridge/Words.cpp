@@ -128,17 +128,17 @@ QString Words::prompt(const Prompt& prompt, const Moment& moment) {
                 .arg(holds(network.talk, prompt.talk) ? firstWords(toQt(at(network.talk, prompt.talk).text))
                                                       : QString());
         case PromptKind::TurnHeatOff:
-            return tr("Heat is off, lid is off — %1").arg(loadName);
-        case PromptKind::SeeBoil: {
-            const Millis required =
-                holds(network.loads, prompt.load) ? Millis(at(network.loads, prompt.load).processTime) : Millis{};
-            return tr("rolling boil seen on %1 — %2 to %3")
-                .arg(loadName, span(required), timeOfDay(moment.utc + required));
-        }
+        case PromptKind::SeeBoil:
+        case PromptKind::CheckWater:
+        case PromptKind::SeeSteam:
+        case PromptKind::CloseVent:
+        case PromptKind::SeePressure:
+        case PromptKind::SeeZero:
+            return cannerPrompt(prompt, moment);
         case PromptKind::VouchBoil: {
             const Millis gap =
                 holds(moment.state.loads, prompt.load) ? at(moment.state.loads, prompt.load).unwatched : Millis{};
-            return tr("the boil on %1 held through the %2 nobody watched").arg(loadName, span(gap));
+            return vouchPrompt(prompt.load, gap, moment);
         }
         case PromptKind::StartLift: {
             if (!holds(network.loads, prompt.load)) {
@@ -204,7 +204,20 @@ QString Words::refusal(const Refusal& refusal, const Moment& moment) {
         case RefusalReason::TextTooLong:
             return tr("That text is too long.");
         case RefusalReason::UseCannerKeys:
-            return tr("The canner moves on by what is seen: boil seen, boil lost, heat off, jars lifted.");
+            return tr(
+                "The canner moves on by what is seen: boil, steam or pressure seen or lost, heat off, jars lifted.");
+        case RefusalReason::NotThisCanner:
+        case RefusalReason::WaterNotChecked:
+        case RefusalReason::NotVenting:
+        case RefusalReason::VentingNotDone:
+        case RefusalReason::SteamNotVouched:
+        case RefusalReason::NotPressurising:
+        case RefusalReason::PressureTooLow:
+        case RefusalReason::NotLosingPressure:
+        case RefusalReason::LidNotYet:
+        case RefusalReason::SealsTooEarly:
+        case RefusalReason::HeatStillOn:
+            return cannerRefusal(refusal, moment);
         case RefusalReason::MustFollow:
         case RefusalReason::StationTaken:
         case RefusalReason::ProcessNotDone:
@@ -279,20 +292,18 @@ QString Words::cue(const Cue& cue, const Moment& moment) {
         case CueReason::TimeUp:
             return tr("Time is up: %1").arg(title);
         case CueReason::ProcessDone:
-            return tr("%1: process time complete. Heat off, lid off").arg(loadName);
         case CueReason::RestDone:
-            return tr("%1: rest is over. Lift the jars").arg(loadName);
+        case CueReason::WaterUnchecked:
+        case CueReason::VentSoon:
+        case CueReason::VentDone:
+        case CueReason::Unwatched:
+            return cannerCue(cue, moment);
         case CueReason::BoilExpected:
-            return isHeatUp ? tr("%1: look for the rolling boil").arg(loadName) : tr("Look for its end: %1").arg(title);
+            return isHeatUp ? cannerCue(cue, moment) : tr("Look for its end: %1").arg(title);
         case CueReason::ProcessSoon:
             return tr("%1: process time ends within a minute").arg(loadName);
         case CueReason::RestSoon:
             return tr("%1: rest ends within a minute").arg(loadName);
-        case CueReason::Unwatched: {
-            const Millis gap =
-                holds(moment.state.loads, cue.load) ? at(moment.state.loads, cue.load).unwatched : Millis{};
-            return tr("%1: %2 of the boil were not watched. Did it hold?").arg(loadName, span(gap));
-        }
         case CueReason::HoldSoon:
             return tr("Cannot wait much longer: %1").arg(title);
         case CueReason::HoldOver:
@@ -317,6 +328,20 @@ QString Words::eventKind(EventKind kind) {
             return tr("left out");
         case EventKind::PulseDone:
             return tr("looked after");
+        case EventKind::WaterChecked:
+            return tr("water confirmed");
+        case EventKind::SteamSeen:
+            return tr("steam seen, venting");
+        case EventKind::SteamLost:
+            return tr("steam lost");
+        case EventKind::VentClosed:
+            return tr("vent closed");
+        case EventKind::PressureReached:
+            return tr("pressure reached");
+        case EventKind::PressureLost:
+            return tr("pressure lost");
+        case EventKind::PressureGone:
+            return tr("no pressure left");
         case EventKind::BoilSeen:
             return tr("rolling boil seen");
         case EventKind::BoilLost:
@@ -353,6 +378,13 @@ QString Words::event(const Event& event, const Network& network) {
         case EventKind::ActivitySkipped:
         case EventKind::PulseDone:
             return tr("%1: %2").arg(activity(event.activity, network), what);
+        case EventKind::WaterChecked:
+        case EventKind::SteamSeen:
+        case EventKind::SteamLost:
+        case EventKind::VentClosed:
+        case EventKind::PressureReached:
+        case EventKind::PressureLost:
+        case EventKind::PressureGone:
         case EventKind::BoilSeen:
         case EventKind::BoilLost:
         case EventKind::BoilVouched:
@@ -397,28 +429,6 @@ QString Words::cause(Cause cause) {
             return tr("rehearsal");
         case Cause::Console:
             return tr("terminal");
-    }
-    return {};
-}
-
-QString Words::phase(LoadPhase phase) {
-    switch (phase) {
-        case LoadPhase::Filling:
-            return tr("jars being filled");
-        case LoadPhase::Lowered:
-            return tr("heating to the boil");
-        case LoadPhase::Timing:
-            return tr("at a rolling boil");
-        case LoadPhase::Resting:
-            return tr("resting, heat off");
-        case LoadPhase::Lifting:
-            return tr("being lifted");
-        case LoadPhase::Cooling:
-            return tr("cooling, untouched");
-        case LoadPhase::SealsChecked:
-            return tr("seals checked");
-        case LoadPhase::SetAside:
-            return tr("set aside");
     }
     return {};
 }

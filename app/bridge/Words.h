@@ -37,7 +37,7 @@ public:
     static QString event(const Event& event, const Network& network);  ///< "Load 1: rolling boil seen"
     static QString eventKind(EventKind kind);
     static QString cause(Cause cause);
-    static QString phase(LoadPhase phase);
+    static QString phase(LoadPhase phase, Method method = Method::BoilingWater);
     static QString startReason(StartReason reason, int waitedFor, const Network& network);
     static QString handWork(HandWork work);
 
@@ -69,6 +69,11 @@ public:
 
 private:
     static QString refusalWithDetail(const Refusal& refusal, const Moment& moment);
+    // Of a load in its canner: CannerWords.cpp.
+    static QString cannerPrompt(const Prompt& prompt, const Moment& moment);
+    static QString vouchPrompt(int load, Millis gap, const Moment& moment);
+    static QString cannerRefusal(const Refusal& refusal, const Moment& moment);
+    static QString cannerCue(const Cue& cue, const Moment& moment);
 };
 
 }  // namespace brinebell

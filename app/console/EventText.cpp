@@ -24,6 +24,18 @@ std::string durationWords(std::int64_t milliseconds) {
     return printDuration(std::chrono::ceil<Seconds>(Millis(milliseconds)));
 }
 
+const Load& loadOf(const Network& network, const Event& event) {
+    return network.loads.at(static_cast<std::size_t>(event.load));
+}
+
+const char* boilWords(const Network& network, const Event& event) {
+    return loadOf(network, event).method == Method::AtmosphericSteam ? "full column of steam" : "rolling boil";
+}
+
+std::string processWords(const Network& network, const Event& event) {
+    return printDuration(loadOf(network, event).processTime);
+}
+
 }  // namespace
 
 std::string eventText(const Network& network, const Event& event) {
@@ -38,21 +50,40 @@ std::string eventText(const Network& network, const Event& event) {
             return withText(activityWords(network, event, "skip "), event.text);
         case EventKind::PulseDone:
             return activityWords(network, event, "look ");
+        case EventKind::WaterChecked:
+            return withText(loadWords(event, "confirmed"), event.text);
         case EventKind::BoilSeen:
-            return loadWords(event, fmt::format("a rolling boil is seen; {} from here", durationWords(event.value)));
+            return loadWords(event, fmt::format("a {} is seen; {} from here", boilWords(network, event),
+                                                durationWords(event.value)));
         case EventKind::BoilLost:
-            return loadWords(event, "the boil is lost; the count starts again from the full time");
+            return loadWords(event, fmt::format("the {} is lost; the count starts again from the full time",
+                                                boilWords(network, event)));
+        case EventKind::SteamSeen:
+            return loadWords(event,
+                             fmt::format("steady steam is seen; {} of venting from here", durationWords(event.value)));
+        case EventKind::SteamLost:
+            return loadWords(event, "the steam is lost; the venting starts again from the full time");
+        case EventKind::VentClosed:
+            return loadWords(event, "vented; the vent is closed");
+        case EventKind::PressureReached:
+            return loadWords(event,
+                             fmt::format("{} psi reached; {} from here", event.value, processWords(network, event)));
+        case EventKind::PressureLost:
+            return loadWords(event, "the pressure is lost; the count starts again from the full time");
+        case EventKind::PressureGone:
+            return loadWords(event, "no pressure is left; ten minutes before the lid opens");
         case EventKind::GapFound:
             return fmt::format("nobody watched for {}", durationWords(event.value));
         case EventKind::BoilVouched:
-            return withText(loadWords(event, "the boil held while nobody watched"), event.text);
+            return withText(loadWords(event, "it held while nobody watched"), event.text);
         case EventKind::HeatOff:
-            return loadWords(event, "the time is done; heat off, lid off, rest");
+            return loadWords(event, loadOf(network, event).pressure ? "the time is done; heat off, the pressure falls"
+                                                                    : "the time is done; heat off, lid off, rest");
         case EventKind::LoadSetAside:
             return withText(loadWords(event, "set aside"), event.text);
         case EventKind::SealsChecked:
-            return loadWords(
-                event, fmt::format("{} sealed, {} not sealed, {} broken", event.sealed, event.unsealed, event.broken));
+            return loadWords(event, fmt::format("{} sealed, {} not sealed, {} broken{}", event.sealed, event.unsealed,
+                                                event.broken, event.value == 1 ? " (before 12 h of cooling)" : ""));
         case EventKind::PointSaid:
             return withText("said ", network.talk.at(static_cast<std::size_t>(event.value)).text);
         case EventKind::NoteAdded:

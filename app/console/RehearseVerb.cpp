@@ -29,7 +29,11 @@ Json loadsJson(const SessionRecord& record, const Review& review) {
         Json one{{"number", load.number},
                  {"jars", load.jars},
                  {"jar", toText(load.jar)},
+                 {"method", toText(load.method)},
                  {"process_min", std::chrono::ceil<std::chrono::minutes>(load.processTime).count()}};
+        if (load.pressure) {
+            one["gauge_psi"] = load.pressure->gaugePsi;
+        }
         for (const ReviewRow& row : review.rows) {
             if (row.activity == load.process) {
                 one["boils_lost"] = row.boilsLost;

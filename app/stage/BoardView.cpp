@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "bridge/TimeText.h"
+#include "session/CannerSteps.h"
 
 namespace brinebell {
 
@@ -90,7 +91,9 @@ ActionView tapView(const Guide& guide, const Moment& moment) {
                     {}};
         case PromptKind::TurnHeatOff:
             return {BoardWords::tr("Now"),
-                    BoardWords::tr("Turn the heat off, take the canner lid off"),
+                    moment.network.loads[static_cast<std::size_t>(tap.load)].pressure
+                        ? BoardWords::tr("Turn the heat off, touch nothing else")
+                        : BoardWords::tr("Turn the heat off, take the canner lid off"),
                     BoardWords::tr("%1 has had its whole process time.")
                         .arg(Words::sentence(Words::load(tap.load, moment.network))),
                     {},
@@ -98,6 +101,11 @@ ActionView tapView(const Guide& guide, const Moment& moment) {
         case PromptKind::EndClass:
         case PromptKind::CloseSession:
         case PromptKind::SeeBoil:
+        case PromptKind::CheckWater:
+        case PromptKind::SeeSteam:
+        case PromptKind::CloseVent:
+        case PromptKind::SeePressure:
+        case PromptKind::SeeZero:
         case PromptKind::VouchBoil:
         case PromptKind::ConfirmRemedy:
             break;
@@ -105,9 +113,34 @@ ActionView tapView(const Guide& guide, const Moment& moment) {
     return {BoardWords::tr("Now"), Words::sentence(Words::prompt(tap, moment)), {}, {}, {}};
 }
 
+// What is watched for in a canner, as the step that it ends says it.
+ActionView sightView(const Prompt& hold, const Moment& moment) {
+    const auto l = static_cast<std::size_t>(hold.load);
+    const auto sight = awaitedSight(moment.network.loads[l], moment.state.loads[l]);
+    const Activity& ends = moment.network.activities[static_cast<std::size_t>(sight->activity)];
+    return {BoardWords::tr("Hands free"),
+            BoardWords::tr("Watch for: %1").arg(Words::inSentence(toQt(ends.lookFor))),
+            toQt(ends.detail),
+            {},
+            {}};
+}
+
 ActionView holdView(const Prompt& hold, const Moment& moment) {
     switch (hold.kind) {
+        case PromptKind::CheckWater:
+            return {BoardWords::tr("Look now"),
+                    toQt(moment.network.loads[static_cast<std::size_t>(hold.load)].waterCheck),
+                    BoardWords::tr("The heat counts for nothing before this is confirmed."),
+                    {},
+                    {}};
+        case PromptKind::SeeSteam:
+        case PromptKind::SeePressure:
+        case PromptKind::SeeZero:
+            return sightView(hold, moment);
         case PromptKind::SeeBoil:
+            if (moment.network.loads[static_cast<std::size_t>(hold.load)].method == Method::AtmosphericSteam) {
+                return sightView(hold, moment);
+            }
             return {BoardWords::tr("Hands free"),
                     BoardWords::tr("Watch for the rolling boil"),
                     BoardWords::tr("Big bubbles break all over the surface and do not stop when it is stirred."),
@@ -115,10 +148,10 @@ ActionView holdView(const Prompt& hold, const Moment& moment) {
                     {}};
         case PromptKind::VouchBoil:
             return {BoardWords::tr("Answer first"),
-                    BoardWords::tr("Did the boil hold?"),
+                    BoardWords::tr("Did it hold?"),
                     Words::sentence(Words::prompt(hold, moment)),
                     {},
-                    BoardWords::tr("If nobody can say so: L, boil lost, counts again from the full time.")};
+                    BoardWords::tr("If nobody can say so: L, lost, counts again from the full time.")};
         case PromptKind::StartLift:
             return {BoardWords::tr("Now"),
                     Words::sentence(Words::prompt(hold, moment)),
@@ -245,8 +278,9 @@ TileView tileView(const StationStrip& strip, const Guide& guide, const Moment& m
     }
     if (strip.load >= 0) {
         const LoadPhase phase = moment.state.loads[static_cast<std::size_t>(strip.load)].phase;
-        view.what =
-            QStringLiteral("%1: %2").arg(Words::sentence(Words::load(strip.load, moment.network)), Words::phase(phase));
+        const Method method = moment.network.loads[static_cast<std::size_t>(strip.load)].method;
+        view.what = QStringLiteral("%1: %2").arg(Words::sentence(Words::load(strip.load, moment.network)),
+                                                 Words::phase(phase, method));
     }
     // Cues stand most urgent first.
     const auto cue = std::find_if(guide.cues.begin(), guide.cues.end(),

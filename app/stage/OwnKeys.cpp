@@ -3,6 +3,8 @@
 #include <QCoreApplication>
 #include <algorithm>
 
+#include "session/CannerSteps.h"
+
 namespace brinebell {
 
 namespace {
@@ -36,9 +38,41 @@ bool isTiming(const LoadState& load) {
     return load.phase == LoadPhase::Timing;
 }
 
+// Whether it can be lost: a boil, steam or pressure that has to hold.
+bool mustHold(const LoadState& load) {
+    return isTiming(load) || load.phase == LoadPhase::Venting || load.phase == LoadPhase::Pressurising;
+}
+
 bool isOpen(const LoadState& load) {
-    return load.phase == LoadPhase::Filling || load.phase == LoadPhase::Lowered || load.phase == LoadPhase::Timing ||
-           load.phase == LoadPhase::Resting;
+    return load.phase < LoadPhase::Lifting;
+}
+
+QString lostWords(int index, const Moment& moment) {
+    const QString name = Words::load(index, moment.network);
+    const Load& load = moment.network.loads[static_cast<std::size_t>(index)];
+    if (!load.pressure) {
+        return load.method == Method::AtmosphericSteam
+                   ? ChoiceWords::tr("Steam lost on %1: count again from the full time").arg(name)
+                   : ChoiceWords::tr("Boil lost on %1: count again from the full time").arg(name);
+    }
+    return isTiming(moment.state.loads[static_cast<std::size_t>(index)])
+               ? ChoiceWords::tr("Pressure lost on %1: count again from the full time").arg(name)
+               : ChoiceWords::tr("Steam lost on %1: vent again for the full time").arg(name);
+}
+
+PromptKind promptOf(CommandKind sight) {
+    switch (sight) {
+        case CommandKind::CheckWater:
+            return PromptKind::CheckWater;
+        case CommandKind::SeeSteam:
+            return PromptKind::SeeSteam;
+        case CommandKind::SeePressure:
+            return PromptKind::SeePressure;
+        case CommandKind::SeeZero:
+            return PromptKind::SeeZero;
+        default:
+            return PromptKind::SeeBoil;
+    }
 }
 
 void addSkips(std::vector<Choice>& choices, const Guide& guide, const Moment& moment) {
@@ -64,19 +98,28 @@ void addSkips(std::vector<Choice>& choices, const Guide& guide, const Moment& mo
 
 std::vector<Choice> boilSeenChoices(const Moment& moment) {
     std::vector<Choice> choices;
-    for (const int load : loadsWhere(moment, [](const LoadState& s) { return s.phase == LoadPhase::Lowered; })) {
-        const Command command = forLoad(CommandKind::SeeBoil, load);
-        choices.push_back({Words::prompt({PromptKind::SeeBoil, command, -1, load, -1}, moment), command});
+    for (std::size_t l = 0; l < moment.state.loads.size(); ++l) {
+        const Load& planned = moment.network.loads[l];
+        if (const auto sight = awaitedSight(planned, moment.state.loads[l])) {
+            const int load = static_cast<int>(l);
+            Command command = forLoad(sight->command, load);
+            if (sight->command == CommandKind::SeePressure) {
+                command.value = planned.pressure->gaugePsi;
+            }
+            choices.push_back({Words::prompt({promptOf(sight->command), command, -1, load, -1}, moment), command});
+        }
+    }
+    if (choices.empty()) {
+        const Command command = forLoad(CommandKind::SeeBoil, 0);
+        choices.push_back({Words::prompt({PromptKind::SeeBoil, command, -1, 0, -1}, moment), command});
     }
     return choices;
 }
 
 std::vector<Choice> boilLostChoices(const Moment& moment) {
     std::vector<Choice> choices;
-    for (const int load : loadsWhere(moment, isTiming)) {
-        choices.push_back(
-            {ChoiceWords::tr("Boil lost on %1: count again from the full time").arg(Words::load(load, moment.network)),
-             forLoad(CommandKind::LoseBoil, load)});
+    for (const int load : loadsWhere(moment, mustHold)) {
+        choices.push_back({lostWords(load, moment), forLoad(CommandKind::LoseBoil, load)});
     }
     return choices;
 }

@@ -139,7 +139,7 @@ void StagePage::ownKey(StageKey key, Cause cause) {
     Command command;
     switch (key) {
         case StageKey::BoilLost:
-            offer(tr("Which load lost its boil?"), boilLostChoices(moment), cause);
+            offer(tr("Which load lost its boil, steam or pressure?"), boilLostChoices(moment), cause);
             return;
         case StageKey::HeatOff:
             offer(tr("Under which load is the heat off?"), heatOffChoices(moment), cause);

@@ -40,11 +40,13 @@ int capacityFor(const Canner& canner, JarSize jar) {
 }
 
 std::optional<std::string> whyNotForClasses(const Canner& canner) {
-    if (canner.method == Method::BoilingWater) {
+    const bool pressure = canner.method == Method::PressureDial || canner.method == Method::PressureWeighted;
+    const int quarts = capacityFor(canner, JarSize::Quart);
+    if (!pressure || quarts == 0 || quarts >= kLeastPressureQuarts) {
         return std::nullopt;
     }
-    return canner.name + " is a " + std::string(toText(canner.method)) +
-           " canner; a class can be run only with boiling-water canners";
+    return canner.name + " holds fewer than " + std::to_string(kLeastPressureQuarts) +
+           " quarts; times were not tested in so small a pressure canner";
 }
 
 }  // namespace brinebell

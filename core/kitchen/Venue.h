@@ -76,8 +76,11 @@ Result<HeatKind> heatKindFromText(std::string_view text);
 /// Jars of this size in one load; 0 when the canner does not list the size.
 int capacityFor(const Canner& canner, JarSize jar);
 
-/// Why no class can be run with this canner yet; nothing where one can. Only boiling-water canners have steps of
-/// their own: venting, pressure and cooling down are not planned or timed, and nothing else may stand in for them.
+/// The smallest pressure canner that times were tested in holds four quarts upright; small pressure saucepans heat and
+/// cool too fast. Source: NCHFP; AIB 539 (1994), recommended canners.
+inline constexpr int kLeastPressureQuarts = 4;
+
+/// Why no class can be run with this canner; nothing where one can.
 std::optional<std::string> whyNotForClasses(const Canner& canner);
 
 }  // namespace brinebell

@@ -63,6 +63,20 @@ std::string_view pressWords(EventKind kind) {
             return "the passing over of";
         case EventKind::PulseDone:
             return "a look at";
+        case EventKind::WaterChecked:
+            return "the water confirmed,";
+        case EventKind::SteamSeen:
+            return "steam seen,";
+        case EventKind::SteamLost:
+            return "steam lost,";
+        case EventKind::VentClosed:
+            return "the vent closed,";
+        case EventKind::PressureReached:
+            return "pressure reached,";
+        case EventKind::PressureLost:
+            return "pressure lost,";
+        case EventKind::PressureGone:
+            return "pressure gone,";
         case EventKind::BoilSeen:
             return "a boil seen,";
         case EventKind::BoilLost:
@@ -113,6 +127,8 @@ private:
     void writeHead();
     void writeDish(int dish);
     void writeLoad(std::size_t load);
+    void writeWater(const Load& planned, const LoadHistory& lived);
+    void writeVenting(const Load& planned, const LoadHistory& lived);
     void writeCount(const Load& planned, const LoadHistory& lived);
     void writeGaps(const LoadHistory& lived);
     void writeEnd(std::size_t load);
@@ -215,10 +231,63 @@ void Recording::writeLoad(std::size_t load) {
     m_sheet.line("Jars planned", std::to_string(planned.jars));
     m_sheet.line("Start temperature", kNotRecorded);
     m_sheet.line("Lowered", at(lived.lowered, "not lowered"));
+    writeWater(planned, lived);
+    writeVenting(planned, lived);
     writeCount(planned, lived);
     writeGaps(lived);
     writeEnd(load);
     writeSeals(planned, lived);
+}
+
+// Networks of earlier versions asked for nothing.
+void Recording::writeWater(const Load& planned, const LoadHistory& lived) {
+    if (lived.waterChecked) {
+        m_sheet.line("Water confirmed", fmt::format("{}: {}", at(*lived.waterChecked), lived.water));
+    } else if (!planned.waterCheck.empty()) {
+        m_sheet.line("Water confirmed", "not confirmed");
+    }
+}
+
+void Recording::writeVenting(const Load& planned, const LoadHistory& lived) {
+    if (!planned.pressure) {
+        return;
+    }
+    const std::string full = printDuration(planned.pressure->ventTime);
+    m_sheet.line("Venting required", full);
+    if (lived.ventings.empty()) {
+        m_sheet.line("Steam seen at", "not seen");
+    }
+    for (const Venting& venting : lived.ventings) {
+        m_sheet.line("Steam seen at", fmt::format("{}, entered {}", at(venting.seen), meansWords(venting.seenBy)));
+        const auto lasted = [&](Millis end) { return printDuration(std::chrono::floor<Seconds>(end - venting.seen)); };
+        if (venting.closed) {
+            m_sheet.line("Vent closed at", fmt::format("{}, after {}", at(*venting.closed), lasted(*venting.closed)));
+        }
+        if (venting.lost) {
+            m_sheet.line("STEAM LOST at", fmt::format("{}, after {}; the full {} start again", at(*venting.lost),
+                                                      lasted(*venting.lost), full));
+        }
+    }
+    m_sheet.line("Gauge pressure required", fmt::format("{} psi", planned.pressure->gaugePsi));
+}
+
+// What started the count, and what would break it, by the method of the canner.
+struct CountWords {
+    const char* seen;
+    const char* lost;
+};
+
+CountWords countWords(Method method) {
+    switch (method) {
+        case Method::BoilingWater:
+            return {"Boil seen at", "BOIL LOST at"};
+        case Method::AtmosphericSteam:
+            return {"Full steam seen at", "STEAM LOST at"};
+        case Method::PressureDial:
+        case Method::PressureWeighted:
+            return {"Pressure reached at", "PRESSURE LOST at"};
+    }
+    return {"Boil seen at", "BOIL LOST at"};
 }
 
 void Recording::writeCount(const Load& planned, const LoadHistory& lived) {
@@ -227,16 +296,18 @@ void Recording::writeCount(const Load& planned, const LoadHistory& lived) {
     m_sheet.line("Process time required", minutes);
     m_sheet.line("Table row and band", planned.tableEntry);
     m_sheet.line("Table source", planned.tableSource);
+    const CountWords words = countWords(planned.method);
     if (lived.boils.empty()) {
-        m_sheet.line("Boil seen at", "not seen");
+        m_sheet.line(words.seen, "not seen");
     }
     for (const BoilCount& boil : lived.boils) {
-        m_sheet.line("Boil seen at", fmt::format("{}, entered {}", at(boil.seen), meansWords(boil.seenBy)));
+        const std::string psi = planned.pressure ? fmt::format("{} psi, ", boil.psi) : "";
+        m_sheet.line(words.seen, fmt::format("{}, {}entered {}", at(boil.seen), psi, meansWords(boil.seenBy)));
         const std::string complete = at(boil.seen + required);
         if (boil.lost) {
             const Seconds held = std::chrono::floor<Seconds>(*boil.lost - boil.seen);
-            m_sheet.line("BOIL LOST at", fmt::format("{}, after {}; the full {} start again", at(*boil.lost),
-                                                     printDuration(held), minutes));
+            m_sheet.line(words.lost, fmt::format("{}, after {}; the full {} start again", at(*boil.lost),
+                                                 printDuration(held), minutes));
         } else if (lived.state.heatOff) {
             m_sheet.line("Count complete at", complete);
         } else if (lived.setAside) {
@@ -271,6 +342,9 @@ void Recording::writeEnd(std::size_t load) {
         const Millis counted = *state.heatOff - *state.timingStarted;
         m_sheet.line("Process time kept", printDuration(std::chrono::floor<Seconds>(counted)));
     }
+    if (m_network.loads[load].pressure) {
+        m_sheet.line("Pressure gone", at(state.pressureGone, "not seen to be gone"));
+    }
     m_sheet.line("Lifted", at(state.lifted, "not lifted"));
     if (lived.setAside) {
         m_sheet.line("SET ASIDE at", fmt::format("{}: {}", at(*lived.setAside), orNotRecorded(lived.setAsideWhy)));
@@ -282,6 +356,18 @@ void Recording::writeSeals(const Load& planned, const LoadHistory& lived) {
     if (state.phase == LoadPhase::Cooling && state.lifted) {
         m_sheet.line("SEAL CHECK DUE", fmt::format("from {} to {}", at(*state.lifted + kSealCheckFrom),
                                                    at(*state.lifted + kSealCheckBy)));
+    }
+    for (std::size_t k = 0; k < lived.sealChecks.size(); ++k) {
+        const SealCheck& check = lived.sealChecks[k];
+        const std::string early = check.early ? "before the jars had cooled 12 h" : "";
+        if (k + 1 < lived.sealChecks.size()) {
+            m_sheet.line("Seals counted before",
+                         fmt::format("{}, by {}: {} sealed, {} unsealed, {} broken; corrected since{}{}", at(check.at),
+                                     orNotRecorded(check.by), check.sealed, check.unsealed, check.broken,
+                                     check.early ? "; " : "", early));
+        } else if (check.early) {
+            m_sheet.line("SEALS CHECKED EARLY", early);
+        }
     }
     if (lived.sealsChecked) {
         m_sheet.line("Seals checked",

@@ -17,11 +17,33 @@ constexpr std::string_view kBurner = "burner/";
 
 bool isFixedByRule(const Activity& activity) {
     return activity.kind == ActivityKind::Process || activity.kind == ActivityKind::Rest ||
-           activity.kind == ActivityKind::Sterilise;
+           activity.kind == ActivityKind::Sterilise || activity.kind == ActivityKind::Vent;
 }
 
 bool isHeating(const Activity& activity) {
     return activity.kind == ActivityKind::Preheat || activity.kind == ActivityKind::HeatUp;
+}
+
+// What a sight at the canner ended, or a loss made begin again; -1 for other events.
+int heatedBy(const Load& load, EventKind kind) {
+    switch (kind) {
+        case EventKind::BoilSeen:
+        case EventKind::BoilLost:
+        case EventKind::SteamSeen:
+        case EventKind::SteamLost:
+            return load.heatUp;
+        case EventKind::PressureReached:
+        case EventKind::PressureLost:
+            return load.pressure->pressurise;
+        case EventKind::PressureGone:
+            return load.pressure->coolDown;
+        default:
+            return -1;
+    }
+}
+
+bool isLoss(EventKind kind) {
+    return kind == EventKind::BoilLost || kind == EventKind::SteamLost || kind == EventKind::PressureLost;
 }
 
 // What the log says of each activity beyond when it ran.
@@ -39,11 +61,10 @@ Result<std::pair<State, Marks>> livedThrough(const SessionRecord& record) {
         if (event.activity >= 0 && (moment.undone || remedied || simulated)) {
             marks.disturbed.insert(event.activity);
         }
-        if (event.kind == EventKind::BoilSeen && (moment.undone || event.cause == Cause::Rehearsal)) {
-            marks.disturbed.insert(record.network.loads[static_cast<std::size_t>(event.load)].heatUp);
-        }
-        if (event.kind == EventKind::BoilLost) {
-            marks.disturbed.insert(record.network.loads[static_cast<std::size_t>(event.load)].heatUp);
+        const int heated =
+            event.load >= 0 ? heatedBy(record.network.loads[static_cast<std::size_t>(event.load)], event.kind) : -1;
+        if (heated >= 0 && (moment.undone || event.cause == Cause::Rehearsal || isLoss(event.kind))) {
+            marks.disturbed.insert(heated);
         }
     };
     Result<State> state = relive(record, look);

@@ -5,6 +5,7 @@
 #include <algorithm>
 
 #include "base/UtcText.h"
+#include "session/CannerSteps.h"
 
 namespace brinebell {
 
@@ -26,10 +27,28 @@ public:
 private:
     static void seeLoad(const Moment& moment, LoadHistory& load) {
         switch (moment.event.kind) {
+            case EventKind::WaterChecked:
+                load.waterChecked = moment.elapsed;
+                load.water = moment.event.text;
+                break;
+            case EventKind::SteamSeen:
+                load.ventings.push_back({moment.elapsed, moment.event.cause, std::nullopt, std::nullopt});
+                break;
+            case EventKind::VentClosed:
+                load.ventings.back().closed = moment.elapsed;
+                break;
+            case EventKind::SteamLost:
+                load.ventings.back().lost = moment.elapsed;
+                break;
             case EventKind::BoilSeen:
-                load.boils.push_back({moment.elapsed, moment.event.cause, std::nullopt});
+                load.boils.push_back({moment.elapsed, moment.event.cause, 0, std::nullopt});
+                break;
+            case EventKind::PressureReached:
+                load.boils.push_back(
+                    {moment.elapsed, moment.event.cause, static_cast<int>(moment.event.value), std::nullopt});
                 break;
             case EventKind::BoilLost:
+            case EventKind::PressureLost:
                 load.boils.back().lost = moment.elapsed;
                 break;
             case EventKind::BoilVouched:
@@ -42,6 +61,8 @@ private:
             case EventKind::SealsChecked:
                 load.sealsChecked = moment.elapsed;
                 load.sealsCheckedBy = moment.event.text;
+                load.sealChecks.push_back({moment.elapsed, moment.event.sealed, moment.event.unsealed,
+                                           moment.event.broken, moment.event.value == 1, moment.event.text});
                 break;
             default:
                 break;
@@ -58,10 +79,11 @@ private:
         }
     }
 
-    // One answer covers every gap of this boil that was still open.
+    // One answer covers every gap of this boil, or of this venting, that was still open.
     static void vouch(const Moment& moment, LoadHistory& load) {
+        const auto& count = runningCount(moment.before.loads[static_cast<std::size_t>(moment.event.load)]);
         for (UnwatchedGap& gap : load.gaps) {
-            if (!gap.vouched && gap.found >= load.boils.back().seen) {
+            if (!gap.vouched && count && gap.found >= count->started) {
                 gap.vouched = true;
                 gap.vouchedBy = moment.event.text;
             }

@@ -9,14 +9,30 @@
 
 namespace brinebell {
 
-/// One rolling boil that was counted.
+/// One rolling boil, column of steam or required pressure that was counted.
 struct BoilCount {
     Millis seen{};
     Cause seenBy = Cause::Key;
+    int psi = 0;  ///< gauge pressure as seen; pressure canners only
     std::optional<Millis> lost;
 };
 
-/// Time the program could not watch while this load boiled.
+/// One venting of a pressure canner.
+struct Venting {
+    Millis seen{};
+    Cause seenBy = Cause::Key;
+    std::optional<Millis> closed;
+    std::optional<Millis> lost;
+};
+
+struct SealCheck {
+    Millis at{};
+    int sealed = 0, unsealed = 0, broken = 0;
+    bool early = false;  ///< before the jars had cooled 12 h, knowingly
+    std::string by;
+};
+
+/// Time the program could not watch while this load was vented or counted.
 struct UnwatchedGap {
     Millis found{};  ///< when the program was back
     Millis length{};
@@ -26,13 +42,17 @@ struct UnwatchedGap {
 
 struct LoadHistory {
     std::optional<Millis> lowered;
+    std::optional<Millis> waterChecked;
+    std::string water;  ///< as it was confirmed
+    std::vector<Venting> ventings;
     std::vector<BoilCount> boils;
     std::vector<UnwatchedGap> gaps;
     std::optional<Millis> setAside;
     std::string setAsideWhy;
     std::optional<Millis> sealsChecked;
     std::string sealsCheckedBy;
-    LoadState state;  ///< at the end of the log
+    std::vector<SealCheck> sealChecks;  ///< all of them; the last one counts
+    LoadState state;                    ///< at the end of the log
 };
 
 struct SessionHistory {
@@ -53,9 +73,5 @@ std::string lotOf(const SessionRecord& record, const State& state, std::size_t l
 /// "2026-09-12 23:00:00 UTC", "2026-09-12".
 std::string momentText(Millis utc);
 std::string dayText(Millis utc);
-
-/// Jars cool for 12 to 24 h, then the seals are tested. Source: MSU Extension 01600950; Illinois Extension.
-inline constexpr std::chrono::hours kSealCheckFrom{12};
-inline constexpr std::chrono::hours kSealCheckBy{24};
 
 }  // namespace brinebell

@@ -8,8 +8,10 @@ namespace brinebell {
 
 namespace {
 
+// What the canner itself takes: to heat, to come to pressure, and to lose it again.
 bool heats(ActivityKind kind) {
-    return kind == ActivityKind::Preheat || kind == ActivityKind::HeatUp;
+    return kind == ActivityKind::Preheat || kind == ActivityKind::HeatUp || kind == ActivityKind::Pressurise ||
+           kind == ActivityKind::CoolDown;
 }
 
 /// start(to) >= start(from) + length.

@@ -7,6 +7,8 @@
 #include <queue>
 #include <set>
 
+#include "safety/ProcessTables.h"
+
 namespace brinebell {
 
 namespace {
@@ -31,11 +33,6 @@ bool isIndex(int i, std::size_t size) {
 // Sums of what a sound network holds stay far from the end of their type.
 bool isLength(Seconds s) {
     return s >= Seconds::zero() && s <= kLongestDuration;
-}
-
-bool isLoadWork(ActivityKind kind) {
-    return kind == ActivityKind::Lower || kind == ActivityKind::HeatUp || kind == ActivityKind::Process ||
-           kind == ActivityKind::Rest || kind == ActivityKind::Lift;
 }
 
 template <class T>
@@ -109,29 +106,52 @@ void checkHolds(const Network& network, FaultList& faults) {
 // and nothing may stand before what it follows.
 void checkLoadWork(const Network& network, std::size_t l, FaultList& faults) {
     const Load& load = network.loads[l];
-    const std::vector<std::pair<int, ActivityKind>> chain{{load.lower, ActivityKind::Lower},
-                                                          {load.heatUp, ActivityKind::HeatUp},
-                                                          {load.process, ActivityKind::Process},
-                                                          {load.rest, ActivityKind::Rest},
-                                                          {load.lift, ActivityKind::Lift}};
+    static const std::vector<ActivityKind> kBoiled{ActivityKind::Lower, ActivityKind::HeatUp, ActivityKind::Process,
+                                                   ActivityKind::Rest, ActivityKind::Lift};
+    static const std::vector<ActivityKind> kPressed{
+        ActivityKind::Lower,   ActivityKind::HeatUp,   ActivityKind::Vent, ActivityKind::Pressurise,
+        ActivityKind::Process, ActivityKind::CoolDown, ActivityKind::Rest, ActivityKind::Lift};
+    const std::vector<ActivityKind>& kinds = load.pressure ? kPressed : kBoiled;
+    const std::vector<int> chain = cannerChain(load);
     for (std::size_t k = 0; k < chain.size(); ++k) {
-        const Activity& a = network.activities[static_cast<std::size_t>(chain[k].first)];
-        if (a.kind != chain[k].second || a.load != static_cast<int>(l)) {
+        const Activity& a = network.activities[static_cast<std::size_t>(chain[k])];
+        if (a.kind != kinds[k] || a.load != static_cast<int>(l)) {
             faults.add("{}: load {} takes it for something it is not", a.key, load.number);
         }
-        if (k > 0 && !holdsOnce(a.after, chain[k - 1].first)) {
+        if (k > 0 && !holdsOnce(a.after, chain[k - 1])) {
             faults.add("{}: it does not follow what comes before it in the canner", a.key);
         }
     }
 }
 
+// What the method of its canner asks for beside the process time.
+void checkMethod(const Network& network, const Load& load, FaultList& faults) {
+    if (isPressure(load.method) != load.pressure.has_value()) {
+        faults.add("load {}: pressure work and a pressure canner go together", load.number);
+        return;
+    }
+    if (load.pressure && load.pressure->gaugePsi <= 0) {
+        faults.add("load {}: no pressure to process at", load.number);
+    }
+    if (load.pressure &&
+        (load.pressure->ventTime < kVentTime ||
+         network.activities[static_cast<std::size_t>(load.pressure->vent)].duration.low < load.pressure->ventTime)) {
+        faults.add("load {}: its venting is shorter than ten minutes", load.number);
+    }
+    if (load.method == Method::AtmosphericSteam && load.processTime > Seconds(kSteamCannerLimit)) {
+        faults.add("load {}: {} min is longer than a steam canner may run", load.number, load.processTime.count() / 60);
+    }
+}
+
 void checkLoads(const Network& network, FaultList& faults) {
+    std::ptrdiff_t expected = 0;
     for (std::size_t l = 0; l < network.loads.size(); ++l) {
         const Load& load = network.loads[l];
         const auto size = network.activities.size();
+        const std::vector<int> chain = cannerChain(load);
+        expected += static_cast<std::ptrdiff_t>(chain.size());
         if (!isIndex(load.dish, network.dishes.size()) || !isIndex(load.canner, network.stations.size()) ||
-            !isIndex(load.lower, size) || !isIndex(load.heatUp, size) || !isIndex(load.process, size) ||
-            !isIndex(load.rest, size) || !isIndex(load.lift, size)) {
+            !std::all_of(chain.begin(), chain.end(), [size](int i) { return isIndex(i, size); })) {
             faults.add("load {}: it names something that is not there", load.number);
             continue;
         }
@@ -142,14 +162,17 @@ void checkLoads(const Network& network, FaultList& faults) {
         if (process.duration.low < load.processTime) {
             faults.add("{}: it is shorter than the published process time", process.key);
         }
-        if (network.activities[static_cast<std::size_t>(load.rest)].duration.low < kRestBeforeLifting) {
-            faults.add("load {}: its rest before lifting is shorter than five minutes", load.number);
+        const Seconds rest = restBeforeLifting(load.method);
+        if (network.activities[static_cast<std::size_t>(load.rest)].duration.low < rest) {
+            faults.add("load {}: its rest before lifting is shorter than {} minutes", load.number,
+                       rest == kRestBeforeLifting ? "five" : "ten");
         }
+        checkMethod(network, load, faults);
         checkLoadWork(network, l, faults);
     }
     const auto loadWork = std::count_if(network.activities.begin(), network.activities.end(),
                                         [](const Activity& a) { return isLoadWork(a.kind); });
-    if (static_cast<std::size_t>(loadWork) != 5 * network.loads.size()) {
+    if (loadWork != expected) {
         faults.add("there is work at the canner that belongs to no load");
     }
 }
@@ -214,6 +237,35 @@ void checkOrder(const Network& network, FaultList& faults) {
 }
 
 }  // namespace
+
+bool isLoadWork(ActivityKind kind) {
+    switch (kind) {
+        case ActivityKind::Lower:
+        case ActivityKind::HeatUp:
+        case ActivityKind::Vent:
+        case ActivityKind::Pressurise:
+        case ActivityKind::Process:
+        case ActivityKind::CoolDown:
+        case ActivityKind::Rest:
+        case ActivityKind::Lift:
+            return true;
+        case ActivityKind::Opening:
+        case ActivityKind::Step:
+        case ActivityKind::Sterilise:
+        case ActivityKind::BringOut:
+        case ActivityKind::Preheat:
+        case ActivityKind::Closing:
+            return false;
+    }
+    return false;
+}
+
+std::vector<int> cannerChain(const Load& load) {
+    if (const auto& p = load.pressure) {
+        return {load.lower, load.heatUp, p->vent, p->pressurise, load.process, p->coolDown, load.rest, load.lift};
+    }
+    return {load.lower, load.heatUp, load.process, load.rest, load.lift};
+}
 
 std::optional<int> findActivity(const Network& network, std::string_view key) {
     const auto found = std::find_if(network.activities.begin(), network.activities.end(),

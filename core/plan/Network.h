@@ -18,17 +18,20 @@
 namespace brinebell {
 
 enum class ActivityKind {
-    Opening,    ///< welcome; comes before everything that needs the presenter
-    Step,       ///< a step of a recipe
-    Sterilise,  ///< empty jars boiled in the canner before they are filled; never left out
-    BringOut,   ///< the short swap that replaces a made-ahead stage
-    Preheat,    ///< the canner's water to the preheat temperature of the first load's pack
-    Lower,      ///< jars into the canner, water over the lids, lid on
-    HeatUp,     ///< to a full rolling boil; ends when somebody sees it
-    Process,    ///< the published time, counted from the boil; nothing shortens it
-    Rest,       ///< heat off and lid off (hands at the start), then the wait before lifting
-    Lift,       ///< jars out, one inch apart
-    Closing,    ///< questions and good-bye; the class end is its end
+    Opening,     ///< welcome; comes before everything that needs the presenter
+    Step,        ///< a step of a recipe
+    Sterilise,   ///< empty jars boiled in the canner before they are filled; never left out
+    BringOut,    ///< the short swap that replaces a made-ahead stage
+    Preheat,     ///< the canner's water to the preheat temperature of the first load's pack
+    Lower,       ///< jars into the canner, water over the lids, lid on
+    HeatUp,      ///< to a full rolling boil, or to a steady column of steam; ends when somebody sees it
+    Vent,        ///< pressure canner: steam drives the air out, unbroken, for its whole time; ends with the vent closed
+    Pressurise,  ///< pressure canner: to the gauge pressure of the table; ends when somebody sees it
+    Process,     ///< the published time, counted from the boil or from the pressure; nothing shortens it
+    CoolDown,    ///< pressure canner: heat off (hands at the start), then nothing until no pressure is left
+    Rest,        ///< lid off, or weight off a pressure canner (hands at the start), then the wait before lifting
+    Lift,        ///< jars out, one inch apart
+    Closing,     ///< questions and good-bye; the class end is its end
 };
 
 /// Invariants: duration.isValid(); `pulse` exactly when hands is Pulses; handsAtStart + handsAtEnd <=
@@ -76,6 +79,14 @@ struct HoldLimit {
     bool operator==(const HoldLimit&) const = default;
 };
 
+/// What a pressure canner asks for beside the process time.
+struct PressureWork {
+    int gaugePsi = 0;                               ///< of the published table at the venue's altitude; never below it
+    Seconds ventTime{};                             ///< of unbroken venting before the vent is closed
+    int vent = -1, pressurise = -1, coolDown = -1;  ///< activities
+    bool operator==(const PressureWork&) const = default;
+};
+
 /// One canner load.
 struct Load {
     int dish = -1;
@@ -89,6 +100,8 @@ struct Load {
     std::string tableEntry;  ///< which row and band: "chile-salsa.hot, 1,001 ft to 6,000 ft"
     std::string tableSource;
     int lower = -1, heatUp = -1, process = -1, rest = -1, lift = -1;  ///< activities
+    std::optional<PressureWork> pressure;  ///< exactly where `method` is one of the pressure canners
+    std::string waterCheck;  ///< what somebody confirms before a boil or steam counts; empty: nothing (older logbooks)
     bool operator==(const Load&) const = default;
 };
 
@@ -142,11 +155,29 @@ struct Network {
 };
 
 inline constexpr Seconds kRestBeforeLifting{300};  ///< heat off, lid off, five minutes. Illinois Extension, NCHFP
+inline constexpr Seconds kVentTime{600};  ///< steady steam before the vent is closed. K-State Extension, PNW 421
+inline constexpr Seconds kWaitBeforeOpening{
+    600};  ///< no pressure left, weight off, ten minutes. AIB 539 (2015), memory
 inline constexpr Seconds kLongestCall{
     600};  ///< calls shorter than this may interrupt work that may be left; our estimate
 inline constexpr int kMaxActivities = 400;
 inline constexpr int kMaxLooks = 500;                                      ///< that one activity may call for
 inline constexpr Seconds kLongestDuration = std::chrono::hours(400 * 24);  ///< what readDuration() takes
+
+/// Whether it is done to a load in its canner: lowering, lifting and all between them.
+bool isLoadWork(ActivityKind kind);
+
+/// The activities of a load from lowering to lifting, each of which follows the one before it.
+std::vector<int> cannerChain(const Load& load);
+
+constexpr bool isPressure(Method method) {
+    return method == Method::PressureDial || method == Method::PressureWeighted;
+}
+
+/// The least wait between the lid's opening (or a pressure canner's pressure being gone) and lifting.
+constexpr Seconds restBeforeLifting(Method method) {
+    return isPressure(method) ? kWaitBeforeOpening : kRestBeforeLifting;
+}
 
 std::optional<int> findActivity(const Network& network, std::string_view key);
 

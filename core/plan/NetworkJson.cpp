@@ -51,7 +51,10 @@ NLOHMANN_JSON_SERIALIZE_ENUM(ActivityKind, {{ActivityKind::Step, "step"},
                                             {ActivityKind::Preheat, "preheat"},
                                             {ActivityKind::Lower, "lower"},
                                             {ActivityKind::HeatUp, "heat-up"},
+                                            {ActivityKind::Vent, "vent"},
+                                            {ActivityKind::Pressurise, "pressurise"},
                                             {ActivityKind::Process, "process"},
+                                            {ActivityKind::CoolDown, "cool-down"},
                                             {ActivityKind::Rest, "rest"},
                                             {ActivityKind::Lift, "lift"},
                                             {ActivityKind::Closing, "closing"}})
@@ -109,8 +112,32 @@ NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(Activity, key, kind, dish, load, title, detai
                                    after, stationHolds)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(StationHold, vessel, candidates, activities)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(HoldLimit, from, to, atMost, kind, remedy)
-NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(Load, dish, canner, number, jars, jar, pack, method, processTime, tableEntry,
-                                   tableSource, lower, heatUp, process, rest, lift)
+NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(PressureWork, gaugePsi, ventTime, vent, pressurise, coolDown)
+
+// What was added to a load later is written only where there is some: what was frozen before stays readable as it is.
+#define BRINEBELL_LOAD_FIELDS                                                                                          \
+    dish, canner, number, jars, jar, pack, method, processTime, tableEntry, tableSource, lower, heatUp, process, rest, \
+        lift
+void to_json(json& nlohmann_json_j, const Load& nlohmann_json_t) {
+    NLOHMANN_JSON_EXPAND(NLOHMANN_JSON_PASTE(NLOHMANN_JSON_TO, BRINEBELL_LOAD_FIELDS))
+    if (nlohmann_json_t.pressure) {
+        nlohmann_json_j["pressure"] = *nlohmann_json_t.pressure;
+    }
+    if (!nlohmann_json_t.waterCheck.empty()) {
+        nlohmann_json_j["waterCheck"] = nlohmann_json_t.waterCheck;
+    }
+}
+void from_json(const json& nlohmann_json_j, Load& nlohmann_json_t) {
+    NLOHMANN_JSON_EXPAND(NLOHMANN_JSON_PASTE(NLOHMANN_JSON_FROM, BRINEBELL_LOAD_FIELDS))
+    if (nlohmann_json_j.contains("pressure")) {
+        nlohmann_json_t.pressure = nlohmann_json_j.at("pressure").get<PressureWork>();
+    }
+    if (nlohmann_json_j.contains("waterCheck")) {
+        nlohmann_json_j.at("waterCheck").get_to(nlohmann_json_t.waterCheck);
+    }
+}
+#undef BRINEBELL_LOAD_FIELDS
+
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(NetworkTalk, key, text, mustSay, mayDrop, length, activity, dish)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(NetworkDish, id, title, source, jars, jar, shelfLife, storage, allergens)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(Station, id, name, kind, heat, power)

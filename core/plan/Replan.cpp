@@ -44,8 +44,9 @@ std::optional<Remedy> withEarlyClosing(const Network& network, const Policy& pol
     const Load& last = network.loads.back();
     Network early = network;
     auto& after = early.activities[static_cast<std::size_t>(network.closing)].after;
+    const std::vector<int> chain = cannerChain(last);
     std::erase_if(after,
-                  [&](int i) { return i == last.heatUp || i == last.process || i == last.rest || i == last.lift; });
+                  [&](int i) { return i != last.lower && std::find(chain.begin(), chain.end(), i) != chain.end(); });
     if (after.size() == network.activities[static_cast<std::size_t>(network.closing)].after.size()) {
         return std::nullopt;
     }

@@ -1,7 +1,6 @@
 #include "plan/SheetCheck.h"
 
 #include <algorithm>
-#include <array>
 #include <tuple>
 
 #include "plan/SheetChecking.h"
@@ -200,18 +199,25 @@ void SheetChecking::checkLoads() {
             complain("{} takes {} s, less than the published {} s", name(process),
                      (end(process) - start(process)).count(), load.processTime.count());
         }
-        if (!isOver(rest) && end(rest) - start(rest) < kRestBeforeLifting) {
+        const Seconds leastRest = restBeforeLifting(load.method);
+        if (!isOver(rest) && end(rest) - start(rest) < leastRest) {
             complain("{} takes {} s, less than the {} s before lifting", name(rest), (end(rest) - start(rest)).count(),
-                     kRestBeforeLifting.count());
+                     leastRest.count());
         }
-        const std::array<int, 5> chain{load.lower, load.heatUp, load.process, load.rest, load.lift};
+        if (load.pressure && !isOver(load.pressure->vent) &&
+            end(load.pressure->vent) - start(load.pressure->vent) < load.pressure->ventTime) {
+            complain("{} is shorter than the {} s of venting", name(load.pressure->vent),
+                     load.pressure->ventTime.count());
+        }
+        const std::vector<int> chain = cannerChain(load);
         for (std::size_t k = 1; k < chain.size(); ++k) {
             if (isAhead(chain[k]) && start(chain[k]) < end(chain[k - 1])) {
                 complain("{} comes before {} is over", name(chain[k]), name(chain[k - 1]));
             }
         }
-        if (isAhead(process) && start(process) > std::max(end(load.heatUp), m_progress.now)) {
-            complain("{} is not counted from the boil", name(process));
+        const int counted = load.pressure ? load.pressure->pressurise : load.heatUp;
+        if (isAhead(process) && start(process) > std::max(end(counted), m_progress.now)) {
+            complain("{} is not counted from the {}", name(process), load.pressure ? "pressure" : "boil");
         }
     }
 }

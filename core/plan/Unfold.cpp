@@ -105,7 +105,9 @@ Unfolding::Step Unfolding::addDish(int dish) {
         return error;
     }
     // A small file may ask for many loads of many steps: count before anything is built.
-    const std::size_t wanted = m_network.activities.size() + m_loadsOf[dish].size() * (recipe.steps.size() + 6);
+    const Load& first = m_network.loads[static_cast<std::size_t>(m_loadsOf[dish].front())];
+    const std::size_t atCanner = cannerChain(first).size() + 1;
+    const std::size_t wanted = m_network.activities.size() + m_loadsOf[dish].size() * (recipe.steps.size() + atCanner);
     if (wanted > kMaxActivities) {
         return Error{ErrorCode::OutOfRange,
                      fmt::format("{}: {} loads make about {} activities; at most {} fit a class", recipe.title,
@@ -170,6 +172,9 @@ Unfolding::Step Unfolding::addLoads(int dish, const PlannedDish& planned) {
         load.processTime = minutes;
         load.tableEntry = fmt::format("{}, {}", answer->entryId, bandText(*answer));
         load.tableSource = answer->source;
+        if (answer->gaugePsi) {
+            load.pressure = PressureWork{*answer->gaugePsi, {}, -1, -1, -1};
+        }
         m_loadsOf[dish].push_back(static_cast<int>(m_network.loads.size()));
         m_network.loads.push_back(std::move(load));
         m_sterile.push_back(answer->sterileJarsRequired);
@@ -459,8 +464,7 @@ void Unfolding::addClosing() {
     for (std::size_t i = 0; i < m_network.activities.size(); ++i) {
         const ActivityKind kind = m_network.activities[i].kind;
         const bool last = m_network.activities[i].load == static_cast<int>(m_network.loads.size()) - 1;
-        const bool inCanner = kind == ActivityKind::HeatUp || kind == ActivityKind::Process ||
-                              kind == ActivityKind::Rest || kind == ActivityKind::Lift;
+        const bool inCanner = isLoadWork(kind) && kind != ActivityKind::Lower;
         if (kind != ActivityKind::Closing && !(last && inCanner)) {
             after.push_back(static_cast<int>(i));
         }

@@ -3,8 +3,10 @@
 #include <algorithm>
 
 #include "kitchen/CannerHeating.h"
+#include "plan/CannerWords.h"
 #include "plan/Unfolding.h"
 #include "quantity/ReadQuantity.h"
+#include "safety/BoilingPoint.h"
 #include "safety/ProcessTables.h"
 
 namespace brinebell {
@@ -20,9 +22,6 @@ constexpr Seconds kSeeBoil{10};
 constexpr Seconds kHeatOff{30};
 constexpr Seconds kLiftBase{30};
 constexpr Seconds kLiftPerJar{10};
-// Water over the lids: 1 in, and 2 in where the process is over 30 minutes. Source: NCHFP, using boiling
-// water canners.
-constexpr std::chrono::minutes kDeepWaterOver{30};
 
 ThreePoint around(Seconds likely) {
     return {Seconds(likely.count() * 3 / 4), likely, Seconds(likely.count() * 3 / 2)};
@@ -49,6 +48,20 @@ Unfolding::Step Unfolding::addCanner(const Canner& canner) {
     if (const auto why = whyNeverHot(m_plan.venue, canner)) {
         return Error{ErrorCode::OutOfRange, fmt::format("{}: {}", canner.name, *why), {}};
     }
+    const auto boilingPoint = boilingPointAt(m_plan.venue.altitude->height);
+    if (!boilingPoint) {
+        return boilingPoint.error();
+    }
+    for (const int l : loads) {
+        const Load& load = m_network.loads[static_cast<std::size_t>(l)];
+        if (load.method == Method::AtmosphericSteam && m_sterile[static_cast<std::size_t>(l)]) {
+            return Error{ErrorCode::NoTestedValue,
+                         fmt::format("{}: jars for so short a process must be boiled under water first, and {} cannot; "
+                                     "use a boiling-water canner",
+                                     m_network.dishes[static_cast<std::size_t>(load.dish)].title, canner.name),
+                         {}};
+        }
+    }
     const Pack firstPack = m_network.loads[static_cast<std::size_t>(loads.front())].pack;
     if (!canner.heatToPreheat || !canner.heatToBoil) {
         m_network.notes.push_back(fmt::format(
@@ -58,7 +71,7 @@ Unfolding::Step Unfolding::addCanner(const Canner& canner) {
     preheat.key = fmt::format("{}/preheat", canner.id);
     preheat.kind = ActivityKind::Preheat;
     preheat.title = "Set the canner on to heat";
-    preheat.detail = "Rack in, half full of water, highest heat, lid on";
+    preheat.detail = cannerWords(m_network.loads[static_cast<std::size_t>(loads.front())], *boilingPoint).preheat;
     // 140 °F for raw pack, 180 °F for hot pack. Source: NCHFP, using boiling water canners.
     preheat.lookFor = firstPack == Pack::Raw ? "Water at 140 °F (60 °C)" : "Water at 180 °F (82 °C)";
     preheat.duration = plus(*preheatTime(m_plan.venue, canner, firstPack), kSetCannerOn + kCheckTemperature);
@@ -73,7 +86,8 @@ Unfolding::Step Unfolding::addCanner(const Canner& canner) {
     int number = 0;
     for (const int l : loads) {
         m_network.loads[static_cast<std::size_t>(l)].number = ++number;
-        const std::vector<int> made = addLoad(canner, l, preheatActivity, previousLift);
+        const CannerWords words = cannerWords(m_network.loads[static_cast<std::size_t>(l)], *boilingPoint);
+        const std::vector<int> made = addLoad(canner, words, l, preheatActivity, previousLift);
         onBurner.insert(onBurner.end(), made.begin(), made.end());
         previousLift = m_network.loads[static_cast<std::size_t>(l)].lift;
     }
@@ -114,7 +128,8 @@ std::vector<int> Unfolding::readyFor(int l) const {
 }
 
 // Adds the chain of one load and gives the activities that are in the canner.
-std::vector<int> Unfolding::addLoad(const Canner& canner, int l, int preheat, int previousLift) {
+std::vector<int> Unfolding::addLoad(const Canner& canner, const CannerWords& words, int l, int preheat,
+                                    int previousLift) {
     const Load load = m_network.loads[static_cast<std::size_t>(l)];
     const std::string prefix = fmt::format("{}/load-{}", canner.id, load.number);
     const std::string jars = jarsInWords(load.jars, load.jar);
@@ -144,8 +159,8 @@ std::vector<int> Unfolding::addLoad(const Canner& canner, int l, int preheat, in
     Load& made = m_network.loads[static_cast<std::size_t>(l)];
 
     Activity lower = add("lower", ActivityKind::Lower, fmt::format("Lower {} into the canner", jars), ready);
-    lower.detail = fmt::format("Jars upright, water {} over the lids, lid on, highest heat",
-                               load.processTime > kDeepWaterOver ? "2 in" : "1 in");
+    lower.detail = words.lower;
+    made.waterCheck = words.waterCheck;
     if (load.pack == Pack::Raw && (sterile || previousLift >= 0)) {
         // The water has boiled just before, and a raw pack goes into water at 140 °F. Source: as for the preheat.
         lower.lookFor = "Water back down to 140 °F (60 °C) before the jars go in";
@@ -159,28 +174,36 @@ std::vector<int> Unfolding::addLoad(const Canner& canner, int l, int preheat, in
     lower.jars = load.jars;
     made.lower = addActivity(std::move(lower));
 
-    Activity heatUp = add("heat-up", ActivityKind::HeatUp, "Bring the canner to a full rolling boil", {made.lower});
-    heatUp.lookFor = "Full rolling boil all over, lid on";
+    Activity heatUp = add("heat-up", ActivityKind::HeatUp, words.heatUp, {made.lower});
+    heatUp.lookFor = words.heatUpLookFor;
     heatUp.duration = plus(*boilTime(m_plan.venue, canner, load.jars, load.jar, load.pack), kSeeBoil);
     heatUp.hands = HandsNeed::Ends;
     heatUp.handsAtEnd = kSeeBoil;
     heatUp.endsBySight = true;
     made.heatUp = addActivity(std::move(heatUp));
+    if (made.pressure) {
+        addVenting(made, add("vent", ActivityKind::Vent, {}, {}), add("pressurise", ActivityKind::Pressurise, {}, {}));
+    }
 
-    Activity process = add("process", ActivityKind::Process,
-                           fmt::format("Process {} for {}", jars, printDuration(load.processTime)), {made.heatUp});
-    process.detail = "Lid on; the boil must not stop; jars stay covered";
+    Activity process =
+        add("process", ActivityKind::Process, fmt::format("Process {} for {}", jars, printDuration(load.processTime)),
+            {made.pressure ? made.pressure->pressurise : made.heatUp});
+    process.detail = words.process;
     process.duration = ThreePoint::fixed(load.processTime);
     made.process = addActivity(std::move(process));
 
-    Activity rest = add("rest", ActivityKind::Rest, "Turn the heat off, take the lid off", {made.process});
-    rest.detail = "Wait five minutes before lifting";
-    rest.duration = ThreePoint::fixed(kRestBeforeLifting);
+    if (made.pressure) {
+        addCoolDown(made, add("cool-down", ActivityKind::CoolDown, {}, {}));
+    }
+    Activity rest =
+        add("rest", ActivityKind::Rest, words.rest, {made.pressure ? made.pressure->coolDown : made.process});
+    rest.detail = words.restDetail;
+    rest.duration = ThreePoint::fixed(restBeforeLifting(load.method));
     rest.hands = HandsNeed::Ends;
     rest.handsAtStart = kHeatOff;
     made.rest = addActivity(std::move(rest));
 
-    Activity lift = add("lift", ActivityKind::Lift, fmt::format("Lift {} out, upright", jars), {made.rest});
+    Activity lift = add("lift", ActivityKind::Lift, fmt::format("{} {} out, upright", words.lift, jars), {made.rest});
     lift.detail = "On a towel, an inch apart, no draught; leave the bands alone";
     lift.cautions = {"Hot jars: jar lifter below the band, no tilting"};
     lift.duration = around(kLiftBase + kLiftPerJar * load.jars);
@@ -188,7 +211,8 @@ std::vector<int> Unfolding::addLoad(const Canner& canner, int l, int preheat, in
     lift.jars = load.jars;
     made.lift = addActivity(std::move(lift));
 
-    inCanner.insert(inCanner.end(), {made.lower, made.heatUp, made.process, made.rest, made.lift});
+    const std::vector<int> chain = cannerChain(made);
+    inCanner.insert(inCanner.end(), chain.begin(), chain.end());
     addHold(fmt::format("{} load {}", canner.name, load.number), {load.canner}, inCanner);
     return inCanner;
 }

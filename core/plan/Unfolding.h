@@ -1,6 +1,7 @@
 // Unfolding.h — the work of unfold(): one class becomes one network. Internal to this room.
 //
-// Unfold.cpp turns dishes into activities, UnfoldCanner.cpp adds what happens at the canners.
+// Unfold.cpp turns dishes into activities, UnfoldCanner.cpp adds what happens at the canners, UnfoldPressure.cpp what
+// is a pressure canner's own.
 #pragma once
 
 #include <map>
@@ -10,6 +11,7 @@
 #include <utility>
 #include <vector>
 
+#include "plan/CannerWords.h"
 #include "plan/ClassPlan.h"
 #include "plan/Network.h"
 
@@ -37,7 +39,9 @@ private:
     void addLimits(int dish, const PlannedDish& planned);
     void addTalk(int dish, const PlannedDish& planned);
     Step addCanner(const Canner& canner);
-    std::vector<int> addLoad(const Canner& canner, int load, int preheat, int previousLift);
+    std::vector<int> addLoad(const Canner& canner, const CannerWords& words, int load, int preheat, int previousLift);
+    void addVenting(Load& made, Activity vent, Activity pressurise);
+    void addCoolDown(Load& made, Activity coolDown);
     int addSterilising(const Canner& canner, int load, const std::string& prefix, std::vector<int> after);
     std::vector<int> readyFor(int load) const;
     bool canCloseInTime() const;

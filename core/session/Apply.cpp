@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "session/Session.h"
+#include "session/CannerSteps.h"
 
 namespace brinebell {
 
@@ -26,11 +26,8 @@ private:
     bool finishActivity();
     bool skipActivity();
     bool lookAtIt();
-    bool seeBoil();
-    bool loseBoil();
+    bool moveInCanner();
     bool findGap();
-    bool vouch();
-    bool turnHeatOff();
     bool setAside();
     bool checkSeals();
     bool say();
@@ -97,16 +94,20 @@ bool Application::run() {
             return skipActivity();
         case EventKind::PulseDone:
             return lookAtIt();
+        case EventKind::WaterChecked:
         case EventKind::BoilSeen:
-            return seeBoil();
         case EventKind::BoilLost:
-            return loseBoil();
+        case EventKind::SteamSeen:
+        case EventKind::SteamLost:
+        case EventKind::VentClosed:
+        case EventKind::PressureReached:
+        case EventKind::PressureLost:
+        case EventKind::PressureGone:
+        case EventKind::BoilVouched:
+        case EventKind::HeatOff:
+            return moveInCanner();
         case EventKind::GapFound:
             return findGap();
-        case EventKind::BoilVouched:
-            return vouch();
-        case EventKind::HeatOff:
-            return turnHeatOff();
         case EventKind::LoadSetAside:
             return setAside();
         case EventKind::SealsChecked:
@@ -186,8 +187,10 @@ void Application::giveNoCredit(Millis span) {
     const auto holdBack = [span](LoadState& l) {
         if (l.phase == LoadPhase::Timing) {
             *l.timingStarted += span;
+        } else if (l.phase == LoadPhase::Venting) {
+            *l.ventingStarted += span;
         } else if (l.phase == LoadPhase::Resting) {
-            *l.heatOff += span;
+            (l.pressureGone ? *l.pressureGone : *l.heatOff) += span;
         }
     };
     std::for_each(m_state.loads.begin(), m_state.loads.end(), holdBack);
@@ -285,38 +288,35 @@ bool Application::lookAtIt() {
     return true;
 }
 
-bool Application::seeBoil() {
-    // No log may shorten the count: the time is the one of the network that the session was started with.
-    if (!loadIs(LoadPhase::Lowered) || Millis(m_event.value) != plannedLoad().processTime) {
+// Everything between lowering and lifting: CannerSteps.h says what it comes to.
+bool Application::moveInCanner() {
+    if (m_event.load < 0 || static_cast<std::size_t>(m_event.load) >= m_state.loads.size()) {
         return false;
     }
-    UndoRecord& undo = record();
-    keepLoad(undo, m_event.load);
-    keep(undo, plannedLoad().heatUp);
-    keep(undo, plannedLoad().process);
-    activity(plannedLoad().heatUp).ended = m_elapsed;
-    activity(plannedLoad().process).started = m_elapsed;
-    load().phase = LoadPhase::Timing;
-    load().required = Millis(m_event.value);
-    load().timingStarted = m_elapsed;
-    load().unwatched = Millis::zero();
-    return true;
-}
-
-// Nothing of the broken boil counts, and no undo leads back into it.
-bool Application::loseBoil() {
-    if (!loadIs(LoadPhase::Timing)) {
+    const auto change = changeAtCanner(plannedLoad(), load(), m_event, m_elapsed);
+    if (!change) {
         return false;
     }
-    load().phase = LoadPhase::Lowered;
-    load().required = Millis::zero();
-    load().timingStarted.reset();
-    load().unwatched = Millis::zero();
-    ++load().boilsLost;
-    activity(plannedLoad().process).started.reset();
-    activity(plannedLoad().heatUp).started = m_elapsed;
-    activity(plannedLoad().heatUp).ended.reset();
-    barUndo();
+    if (change->barsUndo) {
+        barUndo();
+    } else {
+        UndoRecord& undo = record();
+        keepLoad(undo, m_event.load);
+        for (const auto* list : {&change->ended, &change->started}) {
+            std::for_each(list->begin(), list->end(), [&](int i) { keep(undo, i); });
+        }
+    }
+    for (const int i : change->ended) {
+        activity(i).ended = m_elapsed;
+    }
+    for (const int i : change->cleared) {
+        activity(i) = {};
+    }
+    for (const int i : change->started) {
+        activity(i).started = m_elapsed;
+        activity(i).ended.reset();
+    }
+    load() = change->load;
     return true;
 }
 
@@ -326,42 +326,18 @@ bool Application::findGap() {
         return gap == Millis::zero();
     }
     for (LoadState& l : m_state.loads) {
-        if (l.phase != LoadPhase::Timing) {
+        const auto count = runningCount(l);
+        if (!count) {
             continue;
         }
         // A gap over a restart has not moved the count on, but nobody watched the pot either.
         const Millis counted = m_restarted ? Millis::zero() : gap;
-        const bool doneBefore = m_elapsed - counted - *l.timingStarted >= l.required;
+        const bool doneBefore = m_elapsed - counted - count->started >= count->required;
         if (!doneBefore) {
-            l.unwatched += m_restarted ? gap : std::clamp(m_elapsed - *l.timingStarted, Millis(1), gap);
+            l.unwatched += m_restarted ? gap : std::clamp(m_elapsed - count->started, Millis(1), gap);
             l.unwatchedFound = m_elapsed;
         }
     }
-    return true;
-}
-
-bool Application::vouch() {
-    if (!loadIs(LoadPhase::Timing)) {
-        return false;
-    }
-    keepLoad(record(), m_event.load);
-    load().unwatched = Millis::zero();
-    return true;
-}
-
-bool Application::turnHeatOff() {
-    if (!loadIs(LoadPhase::Timing) || processLeft(load(), m_elapsed) > Millis::zero() ||
-        load().unwatched > Millis::zero()) {
-        return false;
-    }
-    UndoRecord& undo = record();
-    keepLoad(undo, m_event.load);
-    keep(undo, plannedLoad().process);
-    keep(undo, plannedLoad().rest);
-    activity(plannedLoad().process).ended = m_elapsed;
-    activity(plannedLoad().rest).started = m_elapsed;
-    load().phase = LoadPhase::Resting;
-    load().heatOff = m_elapsed;
     return true;
 }
 
@@ -382,7 +358,7 @@ bool Application::setAside() {
 }
 
 bool Application::checkSeals() {
-    if (!loadIs(LoadPhase::Cooling)) {
+    if (!loadIs(LoadPhase::Cooling) && !loadIs(LoadPhase::SealsChecked)) {
         return false;
     }
     keepLoad(record(), m_event.load);
@@ -421,7 +397,7 @@ bool Application::undo() {
         // Time found unwatched since then stays unwatched.
         const Millis unwatched = now.unwatched, found = now.unwatchedFound;
         now = before;
-        if (now.phase == LoadPhase::Timing && unwatched > Millis::zero()) {
+        if (runningCount(now) && unwatched > Millis::zero()) {
             now.unwatched += unwatched;
             now.unwatchedFound = found;
         }

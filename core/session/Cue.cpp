@@ -4,6 +4,8 @@
 #include <array>
 #include <tuple>
 
+#include "session/CannerSteps.h"
+
 namespace brinebell {
 
 namespace {
@@ -53,7 +55,7 @@ private:
             add(CueKind::Due, CueReason::PulseLate, i, activity.load, late, {}, lived.pulses);
         }
         if (activity.kind == ActivityKind::Process || activity.kind == ActivityKind::Rest ||
-            activity.hands == HandsNeed::Throughout) {
+            activity.kind == ActivityKind::Vent || activity.hands == HandsNeed::Throughout) {
             return;  // counts have cues of their own; what is in hand needs none
         }
         if (activity.endsBySight) {
@@ -74,13 +76,22 @@ private:
             const Millis end = *lived.timingStarted + lived.required;
             add(CueKind::Soon, CueReason::ProcessSoon, load.process, l, end - kSoonBefore, end, lived.boilsLost);
             add(CueKind::End, CueReason::ProcessDone, load.process, l, end, {}, lived.boilsLost);
-            if (lived.unwatched > Millis::zero()) {
-                add(CueKind::Stop, CueReason::Unwatched, load.process, l, lived.unwatchedFound);
-            }
+        } else if (lived.phase == LoadPhase::Venting) {
+            const Millis end = *lived.ventingStarted + lived.ventRequired;
+            const int vent = load.pressure->vent;
+            add(CueKind::Soon, CueReason::VentSoon, vent, l, end - kSoonBefore, end, lived.ventingsLost);
+            add(CueKind::End, CueReason::VentDone, vent, l, end, {}, lived.ventingsLost);
+        } else if (const auto sight = awaitedSight(load, lived); sight && sight->command == CommandKind::CheckWater) {
+            const Millis since = *m_state.activities[static_cast<std::size_t>(load.heatUp)].started;
+            add(CueKind::Due, CueReason::WaterUnchecked, load.heatUp, l, since + kWaterWithin, {}, lived.boilsLost);
         } else if (lived.phase == LoadPhase::Resting) {
-            const Millis end = *lived.heatOff + kRestBeforeLifting;
+            const Millis end = restEnd(lived);
             add(CueKind::Soon, CueReason::RestSoon, load.rest, l, end - kSoonBefore, end);
             add(CueKind::End, CueReason::RestDone, load.rest, l, end);
+        }
+        if (runningCount(lived) && lived.unwatched > Millis::zero()) {
+            const int counted = lived.phase == LoadPhase::Venting ? load.pressure->vent : load.process;
+            add(CueKind::Stop, CueReason::Unwatched, counted, l, lived.unwatchedFound);
         }
     }
 

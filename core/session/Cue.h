@@ -16,7 +16,7 @@ enum class CueKind {
     Tick,  ///< a look that is wanted (turn the tray); sounds once
     Soon,  ///< something falls due within 60 s; sounds once
     Due,   ///< hands wanted now; repeats every 20 s until answered
-    End,   ///< a process or rest count is over; repeats every 30 s until answered
+    End,   ///< a process, venting or rest count is over; repeats every 30 s until answered
     Stop,  ///< an answer is needed before anything else (unwatched boil); repeats every 4 s until answered
 };
 
@@ -27,6 +27,9 @@ enum class CueReason {
     ProcessDone,
     RestDone,
     BoilExpected,
+    WaterUnchecked,  ///< the water of a load that heats was not confirmed
+    VentSoon,
+    VentDone,
     ProcessSoon,
     RestSoon,
     Unwatched,
@@ -47,6 +50,7 @@ struct Cue {
 };
 
 inline constexpr Millis kSoonBefore{60'000};
+inline constexpr Millis kWaterWithin{60'000};  ///< after lowering, before the water is asked for aloud; our estimate
 inline constexpr Millis kDueRepeat{20'000};
 inline constexpr Millis kEndRepeat{30'000};
 inline constexpr Millis kStopRepeat{4'000};

@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "quantity/ReadQuantity.h"
-#include "session/Session.h"
+#include "session/CannerSteps.h"
 
 namespace brinebell {
 
@@ -29,7 +29,6 @@ private:
     Decision skip() const;
     Decision look() const;
     Decision load() const;
-    Decision turnHeatOff(const LoadState& load) const;
     Decision checkSeals(const LoadState& load) const;
     Decision setAside(const LoadState& load) const;
     Decision say() const;
@@ -51,6 +50,7 @@ private:
     int passedSafetyLimit() const;
     Millis overdue(const HoldLimit& limit) const;
     bool pointsOpen() const;
+    int heatStillOn() const;
 
     const Network& m_network;
     const State& m_state;
@@ -67,8 +67,11 @@ bool namesActivity(EventKind kind) {
 }
 
 bool namesLoad(EventKind kind) {
-    return kind == EventKind::BoilSeen || kind == EventKind::BoilLost || kind == EventKind::BoilVouched ||
-           kind == EventKind::HeatOff || kind == EventKind::LoadSetAside || kind == EventKind::SealsChecked;
+    return kind == EventKind::WaterChecked || kind == EventKind::BoilSeen || kind == EventKind::BoilLost ||
+           kind == EventKind::SteamSeen || kind == EventKind::SteamLost || kind == EventKind::VentClosed ||
+           kind == EventKind::PressureReached || kind == EventKind::PressureLost || kind == EventKind::PressureGone ||
+           kind == EventKind::BoilVouched || kind == EventKind::HeatOff || kind == EventKind::LoadSetAside ||
+           kind == EventKind::SealsChecked;
 }
 
 bool hasText(EventKind kind) {
@@ -130,8 +133,13 @@ Decision Deciding::run() const {
             return skip();
         case CommandKind::Pulse:
             return look();
+        case CommandKind::CheckWater:
         case CommandKind::SeeBoil:
         case CommandKind::LoseBoil:
+        case CommandKind::SeeSteam:
+        case CommandKind::CloseVent:
+        case CommandKind::SeePressure:
+        case CommandKind::SeeZero:
         case CommandKind::VouchBoil:
         case CommandKind::TurnHeatOff:
         case CommandKind::SetAside:
@@ -209,7 +217,7 @@ Decision Deciding::start() const {
             return refuse(RefusalReason::MustFollow, planned().after.front());
         }
         if (const Millis left = restLeft(load, m_elapsed); left > Millis::zero()) {
-            return refuse(RefusalReason::RestNotDone, -1, left);
+            return refuse(load.pressureGone ? RefusalReason::LidNotYet : RefusalReason::RestNotDone, -1, left);
         }
         return event(EventKind::ActivityStarted);
     }
@@ -289,36 +297,22 @@ Decision Deciding::load() const {
     }
     const LoadState& load = m_state.loads[static_cast<std::size_t>(m_command.load)];
     const Load& planned = m_network.loads[static_cast<std::size_t>(m_command.load)];
-    switch (m_command.kind) {
-        case CommandKind::SeeBoil:
-            return load.phase == LoadPhase::Lowered ? event(EventKind::BoilSeen, Millis(planned.processTime).count())
-                                                    : refuse(RefusalReason::NotHeating);
-        case CommandKind::LoseBoil:
-            return load.phase == LoadPhase::Timing ? event(EventKind::BoilLost) : refuse(RefusalReason::NotTiming);
-        case CommandKind::VouchBoil:
-            return load.phase == LoadPhase::Timing && load.unwatched > Millis::zero()
-                       ? event(EventKind::BoilVouched)
-                       : refuse(RefusalReason::NothingToVouch);
-        case CommandKind::TurnHeatOff:
-            return turnHeatOff(load);
-        case CommandKind::SetAside:
-            return setAside(load);
-        default:
-            return checkSeals(load);
+    if (m_command.kind == CommandKind::SetAside) {
+        return setAside(load);
     }
-}
-
-Decision Deciding::turnHeatOff(const LoadState& load) const {
-    if (load.phase != LoadPhase::Timing) {
-        return refuse(RefusalReason::NotTiming);
+    if (m_command.kind == CommandKind::CheckSeals) {
+        return checkSeals(load);
     }
-    if (const Millis left = processLeft(load, m_elapsed); left > Millis::zero()) {
-        return refuse(RefusalReason::ProcessNotDone, -1, left);
+    const auto answer = answerAtCanner(planned, load, m_command, m_elapsed);
+    if (const auto* refusal = std::get_if<Refusal>(&answer)) {
+        return *refusal;
     }
-    if (load.unwatched > Millis::zero()) {
-        return refuse(RefusalReason::BoilNotVouched, -1, load.unwatched);
+    const CannerStep& step = std::get<CannerStep>(answer);
+    Decision decision = event(step.kind, step.value);
+    if (step.kind == EventKind::WaterChecked) {
+        std::get<std::vector<Event>>(decision).front().text = planned.waterCheck;
     }
-    return event(EventKind::HeatOff);
+    return decision;
 }
 
 Decision Deciding::setAside(const LoadState& load) const {
@@ -333,7 +327,7 @@ Decision Deciding::setAside(const LoadState& load) const {
 }
 
 Decision Deciding::checkSeals(const LoadState& load) const {
-    if (load.phase != LoadPhase::Cooling) {
+    if (load.phase != LoadPhase::Cooling && load.phase != LoadPhase::SealsChecked) {
         return refuse(RefusalReason::NotCooling);
     }
     const int jars = m_network.loads[static_cast<std::size_t>(m_command.load)].jars;
@@ -342,7 +336,11 @@ Decision Deciding::checkSeals(const LoadState& load) const {
         m_command.sealed + m_command.unsealed + m_command.broken != jars) {
         return refuse(RefusalReason::CountMismatch);
     }
-    return event(EventKind::SealsChecked);
+    const Millis left = *load.lifted + kSealCheckFrom - m_elapsed;
+    if (left > Millis::zero() && m_command.value != 1) {
+        return refuse(RefusalReason::SealsTooEarly, -1, left);
+    }
+    return event(EventKind::SealsChecked, left > Millis::zero() ? 1 : 0);
 }
 
 // ---- the class
@@ -384,6 +382,26 @@ Decision Deciding::endClass() const {
     return event(EventKind::ClassEnded);
 }
 
+// What still runs on a burner or in the oven; -1 when nothing does.
+int Deciding::heatStillOn() const {
+    for (std::size_t h = 0; h < m_network.stationHolds.size(); ++h) {
+        const int station = m_state.stationOf[h];
+        if (station < 0) {
+            continue;
+        }
+        const StationKind kind = m_network.stations[static_cast<std::size_t>(station)].kind;
+        if (kind != StationKind::Burner && kind != StationKind::Oven) {
+            continue;
+        }
+        for (const int i : m_network.stationHolds[h].activities) {
+            if (lived(i).started && !lived(i).ended) {
+                return i;
+            }
+        }
+    }
+    return -1;
+}
+
 Decision Deciding::close() const {
     for (std::size_t l = 0; l < m_state.loads.size(); ++l) {
         const LoadPhase phase = m_state.loads[l].phase;
@@ -391,12 +409,21 @@ Decision Deciding::close() const {
             return refuse(RefusalReason::LoadsOpen, static_cast<int>(l));
         }
     }
+    const int hot = heatStillOn();
+    if (hot >= 0 && m_command.value != 1) {
+        return refuse(RefusalReason::HeatStillOn, hot);
+    }
     if (pointsOpen() && m_command.value != 1) {
         return refuse(RefusalReason::PointsOpen);
     }
     Decision decision = event(EventKind::SessionClosed);
+    std::string& text = std::get<std::vector<Event>>(decision).front().text;
     if (pointsOpen()) {
-        std::get<std::vector<Event>>(decision).front().text = "closed with safety points left unsaid";
+        text = "closed with safety points left unsaid";
+    }
+    if (hot >= 0) {
+        text = fmt::format("{}closed with the heat on: {}", pointsOpen() ? text + "; " : "",
+                           m_network.activities[static_cast<std::size_t>(hot)].title);
     }
     return decision;
 }
@@ -438,6 +465,22 @@ std::string describe(const Refusal& refusal, const Network& network) {
             return "this needs no looking at";
         case RefusalReason::NotHeating:
             return "this load is not heating";
+        case RefusalReason::NotThisCanner:
+            return "this canner is not one that does so";
+        case RefusalReason::WaterNotChecked:
+            return "first confirm the water in the canner";
+        case RefusalReason::NotVenting:
+            return "this load is not being vented";
+        case RefusalReason::VentingNotDone:
+            return fmt::format("the venting is not over: {} to go", wait());
+        case RefusalReason::SteamNotVouched:
+            return fmt::format("nobody watched the steam for {}: confirm that it held, or vent again", wait());
+        case RefusalReason::NotPressurising:
+            return "this load is not coming to pressure";
+        case RefusalReason::PressureTooLow:
+            return fmt::format("the count starts at {} psi, not below", refusal.other);
+        case RefusalReason::NotLosingPressure:
+            return "no pressure is falling there";
         case RefusalReason::NotTiming:
             return "this load is not being timed";
         case RefusalReason::ProcessNotDone:
@@ -446,10 +489,14 @@ std::string describe(const Refusal& refusal, const Network& network) {
             return fmt::format("nobody watched the boil for {}: confirm that it held, or start again", wait());
         case RefusalReason::RestNotDone:
             return fmt::format("jars rest five minutes after the heat is off: {} to go", wait());
+        case RefusalReason::LidNotYet:
+            return fmt::format("the lid stays on for ten minutes after the pressure is gone: {} to go", wait());
         case RefusalReason::NothingToVouch:
             return "the boil was watched all the time";
         case RefusalReason::NotCooling:
-            return "seals are checked once, after the jars have cooled";
+            return "seals are checked after the jars have cooled";
+        case RefusalReason::SealsTooEarly:
+            return fmt::format("jars cool 12 to 24 hours before their seals are checked: {} to go", wait());
         case RefusalReason::CountMismatch:
             return "sealed, unsealed and broken do not add up to the jars of the load";
         case RefusalReason::NoSuchPoint:
@@ -463,6 +510,8 @@ std::string describe(const Refusal& refusal, const Network& network) {
         case RefusalReason::LoadsOpen:
             return fmt::format("load {} is not cooling yet; finish it or set it aside",
                                network.loads.at(static_cast<std::size_t>(refusal.other)).number);
+        case RefusalReason::HeatStillOn:
+            return fmt::format("the heat is still on: \"{}\"; finish it first", title());
         case RefusalReason::PointsOpen:
             return "there are safety points left to say";
         case RefusalReason::TextMissing:
@@ -475,7 +524,7 @@ std::string describe(const Refusal& refusal, const Network& network) {
                                network.activities.at(static_cast<std::size_t>(limit.from)).title, wait(), limit.remedy);
         }
         case RefusalReason::UseCannerKeys:
-            return "the canner's own keys do this: boil seen, heat off, lift";
+            return "the canner moves on by what is seen: boil, steam, pressure, heat off, lift";
     }
     return "refused";
 }

@@ -10,7 +10,7 @@ namespace brinebell {
 namespace {
 
 // The words are stored in logbooks: never change one, only add.
-constexpr std::array<std::pair<EventKind, std::string_view>, 17> kEventWords{{
+constexpr auto kEventWords = std::to_array<std::pair<EventKind, std::string_view>>({
     {EventKind::SessionStarted, "session-started"},
     {EventKind::ActivityStarted, "activity-started"},
     {EventKind::ActivityFinished, "activity-finished"},
@@ -28,7 +28,14 @@ constexpr std::array<std::pair<EventKind, std::string_view>, 17> kEventWords{{
     {EventKind::Undone, "undone"},
     {EventKind::ClassEnded, "class-ended"},
     {EventKind::SessionClosed, "session-closed"},
-}};
+    {EventKind::WaterChecked, "water-checked"},
+    {EventKind::SteamSeen, "steam-seen"},
+    {EventKind::SteamLost, "steam-lost"},
+    {EventKind::VentClosed, "vent-closed"},
+    {EventKind::PressureReached, "pressure-reached"},
+    {EventKind::PressureLost, "pressure-lost"},
+    {EventKind::PressureGone, "pressure-gone"},
+});
 
 constexpr std::array<std::pair<Cause, std::string_view>, 8> kCauseWords{{
     {Cause::Key, "key"},

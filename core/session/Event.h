@@ -20,18 +20,26 @@ enum class EventKind {
     ActivityFinished,  ///< activity; the hands are free, the end-point was seen
     ActivitySkipped,   ///< activity, text: why
     PulseDone,         ///< activity; looked at and turned
-    BoilSeen,          ///< load, value: required process time in ms, fixed now
+    WaterChecked,      ///< load, text: what was confirmed: "Water 1 in over the lids, lid on"
+    BoilSeen,          ///< load, value: required process time in ms, fixed now; a steam canner's full column of steam
     BoilLost,          ///< load; the count starts again from the full time
+    SteamSeen,         ///< load, value: required venting in ms, fixed now; a pressure canner vents from here
+    SteamLost,         ///< load; the venting starts again from the full time
+    VentClosed,        ///< load; the venting was done, the weight is on or the petcock shut
+    PressureReached,   ///< load, value: gauge pressure in psi as seen, not below the required; the count starts
+    PressureLost,      ///< load; below the required pressure: the count starts again from the full time
+    PressureGone,      ///< load; no pressure left, seen; weight off, the wait before opening begins
     GapFound,          ///< value: ms the program could not watch, ending at this event
-    BoilVouched,       ///< load; a person confirms the boil held through the unwatched time, text: who, if said
-    HeatOff,           ///< load; process time done, heat off, canner lid off, rest begins
+    BoilVouched,       ///< load; a person confirms that boil, steam or pressure held unwatched, text: who, if said
+    HeatOff,           ///< load; process time done, heat off; canner lid off, rest begins, or pressure left to fall
     LoadSetAside,      ///< load, text: why and what becomes of the jars (refrigerate, discard, reprocess)
-    SealsChecked,      ///< load, sealed/unsealed/broken, text: who
-    PointSaid,         ///< value: index into the network's talk
-    NoteAdded,         ///< text
-    Undone,            ///< value: sequence number of the event whose effect is taken back
-    ClassEnded,        ///< the room empties
-    SessionClosed,     ///< the kitchen is closed; text: "open points left unsaid" where it was so
+    SealsChecked,   ///< load, sealed/unsealed/broken, text: who; value 1: before the jars had cooled 12 h, knowingly.
+                    ///< A later one corrects an earlier one; both stay
+    PointSaid,      ///< value: index into the network's talk
+    NoteAdded,      ///< text
+    Undone,         ///< value: sequence number of the event whose effect is taken back
+    ClassEnded,     ///< the room empties
+    SessionClosed,  ///< the kitchen is closed; text: "open points left unsaid" where it was so
 };
 
 /// Who caused it.

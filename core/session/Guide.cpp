@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "session/CannerSteps.h"
+
 namespace brinebell {
 
 namespace {
@@ -17,6 +19,7 @@ private:
     std::optional<Prompt> tap(const Guide& guide) const;
     std::optional<Prompt> hold() const;
     std::optional<Prompt> heatOff() const;
+    std::optional<Prompt> countOver(LoadPhase phase, PromptKind kind, CommandKind command) const;
     std::optional<Prompt> lookWanted(const Guide& guide) const;
     std::optional<Prompt> timeIsUp() const;
     std::optional<Prompt> startNow() const;
@@ -24,9 +27,11 @@ private:
     std::optional<Prompt> sayPoint(const Guide& guide) const;
     std::optional<Prompt> finishBySight(Seconds ThreePoint::*from) const;
     std::optional<Prompt> confirmRemedy() const;
-    std::optional<Prompt> seeBoil() const;
+    std::optional<Prompt> seeInCanner() const;
     std::optional<Prompt> end() const;
     bool mayBeSaid(int talk) const;
+    std::optional<AwaitedSight> awaited(int load) const;
+    Millis expectedInCanner(int load) const;
     Millis expectedEnd(int i) const { return startedAt(i) + planned(i).duration.likely; }
     void fillHandsOn(Guide& guide) const;
     void fillNext(Guide& guide) const;
@@ -96,8 +101,9 @@ std::optional<Prompt> Guiding::tap(const Guide& guide) const {
     }
     // While the hands are free, what should be over by now is asked about before there is talk.
     for (const auto& choice :
-         {heatOff(), lookWanted(guide), timeIsUp(), startNow(), finishHandsOn(guide),
-          finishBySight(&ThreePoint::likely), sayPoint(guide), finishBySight(&ThreePoint::low), end()}) {
+         {heatOff(), countOver(LoadPhase::Venting, PromptKind::CloseVent, CommandKind::CloseVent), lookWanted(guide),
+          timeIsUp(), startNow(), finishHandsOn(guide), finishBySight(&ThreePoint::likely), sayPoint(guide),
+          finishBySight(&ThreePoint::low), end()}) {
         if (choice) {
             return choice;
         }
@@ -106,9 +112,13 @@ std::optional<Prompt> Guiding::tap(const Guide& guide) const {
 }
 
 std::optional<Prompt> Guiding::heatOff() const {
+    return countOver(LoadPhase::Timing, PromptKind::TurnHeatOff, CommandKind::TurnHeatOff);
+}
+
+std::optional<Prompt> Guiding::countOver(LoadPhase phase, PromptKind kind, CommandKind command) const {
     for (std::size_t l = 0; l < m_state.loads.size(); ++l) {
-        const Prompt prompt = forLoad(PromptKind::TurnHeatOff, CommandKind::TurnHeatOff, static_cast<int>(l));
-        if (m_state.loads[l].phase == LoadPhase::Timing && accepts(prompt.command)) {
+        const Prompt prompt = forLoad(kind, command, static_cast<int>(l));
+        if (m_state.loads[l].phase == phase && accepts(prompt.command)) {
             return prompt;
         }
     }
@@ -214,7 +224,7 @@ std::optional<Prompt> Guiding::finishBySight(Seconds ThreePoint::*from) const {
     for (std::size_t k = 0; k < m_state.activities.size(); ++k) {
         const Activity& a = m_network.activities[k];
         const int i = static_cast<int>(k);
-        if (!isRunning(k) || !a.endsBySight || a.hands == HandsNeed::Throughout || a.kind == ActivityKind::HeatUp ||
+        if (!isRunning(k) || !a.endsBySight || a.hands == HandsNeed::Throughout || endsByCannerKeys(a.kind) ||
             m_elapsed < startedAt(i) + a.duration.*from) {
             continue;
         }
@@ -245,7 +255,7 @@ std::optional<Prompt> Guiding::hold() const {
         return std::nullopt;
     }
     for (std::size_t l = 0; l < m_state.loads.size(); ++l) {
-        if (m_state.loads[l].phase == LoadPhase::Timing && m_state.loads[l].unwatched > Millis::zero()) {
+        if (runningCount(m_state.loads[l]) && m_state.loads[l].unwatched > Millis::zero()) {
             return forLoad(PromptKind::VouchBoil, CommandKind::VouchBoil, static_cast<int>(l));
         }
     }
@@ -260,13 +270,12 @@ std::optional<Prompt> Guiding::hold() const {
         return remedy;
     }
     // Of a canner and a pot that may both be boiling by now, the one that is expected first.
-    const auto boil = seeBoil();
+    const auto boil = seeInCanner();
     const auto seen = finishBySight(&ThreePoint::low);
     if (!boil || !seen) {
         return boil ? boil : seen;
     }
-    const int heatUp = m_network.loads[static_cast<std::size_t>(boil->load)].heatUp;
-    return expectedEnd(seen->activity) < expectedEnd(heatUp) ? seen : boil;
+    return expectedEnd(seen->activity) < expectedInCanner(boil->load) ? seen : boil;
 }
 
 std::optional<Prompt> Guiding::confirmRemedy() const {
@@ -281,19 +290,42 @@ std::optional<Prompt> Guiding::confirmRemedy() const {
     return std::nullopt;
 }
 
-std::optional<Prompt> Guiding::seeBoil() const {
+std::optional<AwaitedSight> Guiding::awaited(int l) const {
+    return awaitedSight(m_network.loads[static_cast<std::size_t>(l)], m_state.loads[static_cast<std::size_t>(l)]);
+}
+
+Millis Guiding::expectedInCanner(int l) const {
+    return expectedEnd(awaited(l)->activity);
+}
+
+// What somebody must see in a canner: of several, the one that is expected first.
+std::optional<Prompt> Guiding::seeInCanner() const {
     int soonest = -1;
-    const auto expected = [this](int l) { return expectedEnd(m_network.loads[static_cast<std::size_t>(l)].heatUp); };
     for (std::size_t k = 0; k < m_state.loads.size(); ++k) {
         const int l = static_cast<int>(k);
-        if (m_state.loads[k].phase == LoadPhase::Lowered && (soonest < 0 || expected(l) < expected(soonest))) {
+        if (awaited(l) && (soonest < 0 || expectedInCanner(l) < expectedInCanner(soonest))) {
             soonest = l;
         }
     }
     if (soonest < 0) {
         return std::nullopt;
     }
-    return forLoad(PromptKind::SeeBoil, CommandKind::SeeBoil, soonest);
+    switch (awaited(soonest)->command) {
+        case CommandKind::CheckWater:
+            return forLoad(PromptKind::CheckWater, CommandKind::CheckWater, soonest);
+        case CommandKind::SeeSteam:
+            return forLoad(PromptKind::SeeSteam, CommandKind::SeeSteam, soonest);
+        case CommandKind::SeePressure: {
+            // The press says that the pressure of the table was seen, by its value.
+            Prompt prompt = forLoad(PromptKind::SeePressure, CommandKind::SeePressure, soonest);
+            prompt.command.value = m_network.loads[static_cast<std::size_t>(soonest)].pressure->gaugePsi;
+            return prompt;
+        }
+        case CommandKind::SeeZero:
+            return forLoad(PromptKind::SeeZero, CommandKind::SeeZero, soonest);
+        default:
+            return forLoad(PromptKind::SeeBoil, CommandKind::SeeBoil, soonest);
+    }
 }
 
 // ---- what the board shows
@@ -372,7 +404,9 @@ StationStrip Guiding::stripFor(int station) const {
     if (a.kind == ActivityKind::Process && load != nullptr && load->timingStarted) {
         strip.endsAt = *load->timingStarted + load->required;
     } else if (a.kind == ActivityKind::Rest && load != nullptr && load->heatOff) {
-        strip.endsAt = *load->heatOff + kRestBeforeLifting;
+        strip.endsAt = restEnd(*load);
+    } else if (a.kind == ActivityKind::Vent && load != nullptr && load->ventingStarted) {
+        strip.endsAt = *load->ventingStarted + load->ventRequired;
     } else if (!a.endsBySight && a.hands != HandsNeed::Throughout) {
         strip.endsAt = *lived.started + a.duration.likely;
     }

@@ -1,9 +1,9 @@
 // Guide.h — what the board names: the next press, the held press, what the hands do and what comes next.
 //
-// Two presses are on offer at any time: a tap that can do no harm, and a held press for what can hurt (rolling
-// boil seen, boil held while unwatched, jars lifted); when none of those is at hand, the held press says that the
-// end of a step was seen (the brine boils) while the hands are on something else. With these two alone a class can
-// be driven from its first step to its end. Values only; words belong to the app.
+// Two presses are on offer at any time: a tap that can do no harm, and a held press for what can hurt (water
+// in the canner, rolling boil, steam or pressure seen, what nobody watched, jars lifted); when none of those is at
+// hand, the held press says that the end of a step was seen (the brine boils) while the hands are on something else.
+// With these two alone a class can be driven from its first step to its end. Values only; words belong to the app.
 #pragma once
 
 #include <optional>
@@ -23,6 +23,11 @@ enum class PromptKind {
     SayPoint,
     TurnHeatOff,
     SeeBoil,
+    CheckWater,
+    SeeSteam,
+    CloseVent,
+    SeePressure,
+    SeeZero,
     VouchBoil,
     StartLift,
     ConfirmRemedy,  ///< a safety limit was passed: its remedy was carried out, and `activity` starts

@@ -6,6 +6,7 @@
 
 #include "base/Random.h"
 #include "plan/Replan.h"
+#include "session/CannerSteps.h"
 
 namespace brinebell {
 
@@ -75,9 +76,13 @@ Millis Presenter::readyAt(const Prompt& prompt) const {
             return Millis::zero();  // session time stands still until it starts
         case PromptKind::FinishActivity:
             return std::max(seen, startedAt(prompt.activity) + drawn(prompt.activity));
-        case PromptKind::SeeBoil: {
-            const int heatUp = m_runner.network().loads[static_cast<std::size_t>(prompt.load)].heatUp;
-            return std::max(seen, startedAt(heatUp) + drawn(heatUp));
+        case PromptKind::SeeBoil:
+        case PromptKind::SeeSteam:
+        case PromptKind::SeePressure:
+        case PromptKind::SeeZero: {
+            const auto l = static_cast<std::size_t>(prompt.load);
+            const int ends = awaitedSight(m_runner.network().loads[l], m_runner.state().loads[l])->activity;
+            return std::max(seen, startedAt(ends) + drawn(ends));
         }
         case PromptKind::SayPoint:
             return m_tapSince + m_runner.network().talk[static_cast<std::size_t>(prompt.talk)].length;
@@ -100,7 +105,7 @@ bool Presenter::press(const std::optional<Prompt>& prompt, Cause cause) {
     return !m_runner.perform(command, cause).has_value();
 }
 
-// The drill: the first load's boil is lost half-way through its process time, once.
+// The drill: the first load's boil or pressure is lost half-way through its process time, once.
 bool Presenter::loseBoil() {
     if (!m_options.loseBoilOnce || m_boilLost || m_runner.state().loads.empty()) {
         return false;

@@ -14,7 +14,7 @@ namespace brinebell {
 
 struct RehearsalOptions {
     std::uint64_t seed = 1;
-    bool loseBoilOnce = false;  ///< a drill: the first load's boil is lost half-way
+    bool loseBoilOnce = false;  ///< a drill: the first load's boil or pressure is lost half-way
     bool replans = true;        ///< false: the policy that the network carries is followed to the end
     std::function<void(const SessionRunner&, std::span<const Event>)> progress;  ///< after every press
 };

@@ -2,9 +2,11 @@
 //
 // Invariants (DEVELOPERS.md, "The canner"; tests/core/session/):
 //   1. No load is lifted unless its required time has passed in one unbroken, watched-or-vouched rolling
-//   boil, and
-//      the rest after it.
-//   2. The required time is the load's published time, fixed when timing starts; nothing makes it shorter.
+//      boil, column of steam or required pressure, and the rest after it. Under pressure the count starts
+//      only after an unbroken, watched-or-vouched venting of its full time, and the rest only once the
+//      pressure was seen to be gone.
+//   2. The required time and pressure are the load's published ones, fixed when timing starts; nothing
+//      makes them shorter or lower.
 //   3. A countdown never ends early: not by rounding, a clock change or sleep.
 //   4. Replaying any prefix of the events gives the state that was lived.
 //   5. From every state the session can be brought to its end (a load can always be set aside).
@@ -21,9 +23,10 @@
 
 namespace brinebell {
 
-/// Heating up, processing and resting are ended by boil seen, heat off and lift, never by Start or Finish.
+/// What happens in the canner between lowering and lifting is ended by what is seen, never by Start or Finish.
 constexpr bool endsByCannerKeys(ActivityKind kind) {
-    return kind == ActivityKind::HeatUp || kind == ActivityKind::Process || kind == ActivityKind::Rest;
+    return kind == ActivityKind::HeatUp || kind == ActivityKind::Vent || kind == ActivityKind::Pressurise ||
+           kind == ActivityKind::Process || kind == ActivityKind::CoolDown || kind == ActivityKind::Rest;
 }
 
 enum class CommandKind {
@@ -33,18 +36,23 @@ enum class CommandKind {
     Finish,  ///< activity; finishing Lower starts HeatUp, finishing Lift puts the load to cool
     Skip,    ///< activity (recipe steps only), text
     Pulse,   ///< activity
+    CheckWater,   ///< load (held); before a boil or steam counts
     SeeBoil,      ///< load (held)
-    LoseBoil,     ///< load
+    LoseBoil,     ///< load; what must hold is lost: the boil, the steam, the pressure
+    SeeSteam,     ///< load (held); pressure canners: venting starts
+    CloseVent,    ///< load; once the venting is done
+    SeePressure,  ///< load (held), value: gauge pressure in psi
+    SeeZero,      ///< load (held); no pressure left
     ReportGap,    ///< value: ms not watched, ending now
     VouchBoil,    ///< load (held), text: who
     TurnHeatOff,  ///< load
     SetAside,     ///< load, text
-    CheckSeals,   ///< load, sealed, unsealed, broken, text: who
+    CheckSeals,   ///< load, sealed, unsealed, broken, text: who; again: corrects; value 1: although not cooled 12 h
     SayPoint,     ///< value: talk index
     AddNote,      ///< text
     Undo,         ///< takes back the newest press that can be taken back
     EndClass,
-    CloseSession,  ///< value 1: close although must-say points are open
+    CloseSession,  ///< value 1: close although must-say points are open, or a burner or the oven is at work
 };
 
 struct Command {
@@ -72,18 +80,29 @@ enum class RefusalReason {
     NotSkippable,
     NotAPulse,
     NotHeating,
+    NotThisCanner,
+    WaterNotChecked,
+    NotVenting,
+    VentingNotDone /* wait */,
+    SteamNotVouched /* wait: the gap */,
+    NotPressurising,
+    PressureTooLow /* other: the required psi */,
+    NotLosingPressure,
     NotTiming,
     ProcessNotDone /* wait */,
     BoilNotVouched /* wait: the gap */,
     RestNotDone /* wait */,
+    LidNotYet /* wait: the rest of a pressure canner */,
     NothingToVouch,
     NotCooling,
+    SealsTooEarly /* wait */,
     CountMismatch,
     NoSuchPoint,
     AlreadySaid,
     NothingToUndo,
     CannotUndoLostBoil,
     LoadsOpen,
+    HeatStillOn /* other: the activity on a burner or in the oven */,
     PointsOpen,
     TextMissing,
     TextTooLong,
@@ -105,6 +124,10 @@ using Decision = std::variant<std::vector<Event>, Refusal>;
 /// The events that `command` causes at `now`, or why not. Changes nothing. Events carry stamps and sequence
 /// numbers.
 Decision decide(const Network& network, const State& state, const Command& command, const Stamp& now, Cause cause);
+
+/// Jars cool for 12 to 24 h, then the seals are tested. Source: MSU Extension 01600950; Illinois Extension.
+inline constexpr std::chrono::hours kSealCheckFrom{12};
+inline constexpr std::chrono::hours kSealCheckBy{24};
 
 /// The state after `event`. Total: an event that does not fit (only a damaged log holds one) gives
 /// Error{Corrupt}.

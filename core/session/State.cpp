@@ -64,9 +64,18 @@ Millis processLeft(const LoadState& load, Millis elapsed) {
     return upToSecond(load.required - (elapsed - *load.timingStarted));
 }
 
-Millis restLeft(const LoadState& load, Millis elapsed) {
+Millis ventLeft(const LoadState& load, Millis elapsed) {
+    assert(load.ventingStarted);
+    return upToSecond(load.ventRequired - (elapsed - *load.ventingStarted));
+}
+
+Millis restEnd(const LoadState& load) {
     assert(load.heatOff);
-    return upToSecond(kRestBeforeLifting - (elapsed - *load.heatOff));
+    return load.pressureGone ? *load.pressureGone + kWaitBeforeOpening : *load.heatOff + kRestBeforeLifting;
+}
+
+Millis restLeft(const LoadState& load, Millis elapsed) {
+    return upToSecond(restEnd(load) - elapsed);
 }
 
 }  // namespace brinebell

@@ -19,17 +19,36 @@ struct ActivityState {
     bool operator==(const ActivityState&) const = default;
 };
 
-enum class LoadPhase { Filling, Lowered, Timing, Resting, Lifting, Cooling, SealsChecked, SetAside };
-// "Lowered" is the canner heating with the jars in it: lowered -> heating of the house plan is one press.
+// "Lowered" is the canner heating with the jars in it: lowered -> heating of the house plan is one press. Venting,
+// Pressurising and LosingPressure are a pressure canner's own. Phases are not stored.
+enum class LoadPhase {
+    Filling,
+    Lowered,
+    Venting,
+    Pressurising,
+    Timing,
+    LosingPressure,
+    Resting,
+    Lifting,
+    Cooling,
+    SealsChecked,
+    SetAside
+};
 
 struct LoadState {
     LoadPhase phase = LoadPhase::Filling;
-    Millis required{};                    ///< process time; fixed when timing starts, zero before
-    std::optional<Millis> timingStarted;  ///< of the unbroken boil that runs now, or that was completed
+    Millis required{};                     ///< process time; fixed when timing starts, zero before
+    std::optional<Millis> timingStarted;   ///< of the unbroken boil (or pressure) that runs now, or that was completed
+    bool waterChecked = false;             ///< confirmed for the heating that runs now, or that was completed
+    Millis ventRequired{};                 ///< fixed when venting starts, zero before and in other canners
+    std::optional<Millis> ventingStarted;  ///< of the unbroken venting that runs now, or that was completed
+    int requiredPsi = 0;                   ///< gauge pressure; fixed when timing starts, zero before
+    std::optional<Millis> pressureGone;
     std::optional<Millis> heatOff;
     std::optional<Millis> lifted;
-    int boilsLost = 0;
-    Millis unwatched{};       ///< part of the running boil nobody has vouched for; zero: none
+    int boilsLost = 0;        ///< counts that had to start again: boil, steam column or pressure lost
+    int ventingsLost = 0;     ///< ventings that had to start again
+    Millis unwatched{};       ///< part of the running count or venting nobody has vouched for; zero: none
     Millis unwatchedFound{};  ///< when that was found
     int sealed = 0, unsealed = 0, broken = 0;
     bool operator==(const LoadState&) const = default;
@@ -76,9 +95,13 @@ Millis elapsedAt(const State& state, const Stamp& now);
 /// What the dispatcher needs to know of the state.
 Progress progressOf(const Network& network, const State& state, const Stamp& now);
 
-/// Process time still to go, rounded UP to the second for display; zero or less once it is done. Requires
-/// Timing.
+/// Time still to go, rounded UP to the second for display; zero or less once it is done. Each requires that what it
+/// counts has started. The rest counts from the heat being off, in a pressure canner from the pressure being gone.
+Millis ventLeft(const LoadState& load, Millis elapsed);
 Millis processLeft(const LoadState& load, Millis elapsed);
 Millis restLeft(const LoadState& load, Millis elapsed);
+
+/// When the rest of a load ends that rests now.
+Millis restEnd(const LoadState& load);
 
 }  // namespace brinebell

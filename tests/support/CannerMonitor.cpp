@@ -44,14 +44,19 @@ public:
     }
 
     std::vector<std::string> violations() {
-        const auto seen = lastOf(EventKind::BoilSeen, m_history.cend());
+        const bool pressure = m_load.pressure.has_value();
+        const auto seen =
+            lastOf(pressure ? EventKind::PressureReached : EventKind::BoilSeen, m_history.cbegin(), m_history.cend());
         if (seen == m_history.cend()) {
-            complain("without a boil");
+            complain(pressure ? "without pressure" : "without a boil");
             return m_found;
         }
         const long long required = std::chrono::milliseconds(m_load.processTime).count();
-        if (seen->event.value < required) {
+        if (!pressure && seen->event.value < required) {
             complain(fmt::format("after a count of {} ms; the published time is {} ms", seen->event.value, required));
+        }
+        if (pressure && seen->event.value < m_load.pressure->gaugePsi) {
+            complain(fmt::format("after a count at {} psi, below the published pressure", seen->event.value));
         }
         const auto off =
             std::find_if(seen, m_history.cend(), [](const Timed& t) { return t.event.kind == EventKind::HeatOff; });
@@ -59,32 +64,91 @@ public:
             complain("with the heat on");
             return m_found;
         }
-        if (std::any_of(seen, m_history.cend(), [](const Timed& t) { return t.event.kind == EventKind::BoilLost; })) {
+        if (std::any_of(seen, m_history.cend(), [](const Timed& t) { return isLoss(t.event.kind); })) {
             complain("after a lost boil");
         }
-        if (off->at - seen->at < seen->event.value) {
+        const long long counted = pressure ? required : std::max<long long>(seen->event.value, required);
+        if (off->at - seen->at < counted) {
             complain(fmt::format("after {} ms of boil", off->at - seen->at));
         }
-        if (m_lift.at - off->at < 300'000) {
-            complain(fmt::format("after {} ms of rest", m_lift.at - off->at));
+        checkGaps(seen, off, counted);
+        checkRest(off);
+        const auto heat = pressure ? checkVenting(seen) : seen;
+        if (heat != m_history.cend()) {
+            checkWater(heat);
         }
-        checkGaps(seen, off);
         return m_found;
+    }
+
+    static bool isLoss(EventKind kind) {
+        return kind == EventKind::BoilLost || kind == EventKind::SteamLost || kind == EventKind::PressureLost;
     }
 
 private:
     using Place = std::vector<Timed>::const_iterator;
 
-    Place lastOf(EventKind kind, Place before) const {
+    Place lastOf(EventKind kind, Place from, Place before) const {
         Place found = m_history.cend();
-        for (Place t = m_history.cbegin(); t != before; ++t) {
+        for (Place t = from; t != before; ++t) {
             found = t->event.kind == kind ? t : found;
         }
         return found;
     }
 
-    void checkGaps(Place seen, Place off) {
-        const long long counted = seen->at + seen->event.value;
+    // K-State Extension, PNW 421: ten minutes of steady steam before the vent is closed.
+    Place checkVenting(Place reached) {
+        constexpr long long kVenting = 600'000;
+        const auto steam = lastOf(EventKind::SteamSeen, m_history.cbegin(), reached);
+        if (steam == m_history.cend()) {
+            complain("without venting");
+            return steam;
+        }
+        const auto closed = lastOf(EventKind::VentClosed, steam, reached);
+        if (closed == m_history.cend()) {
+            complain("with the vent open");
+            return steam;
+        }
+        if (closed->at - steam->at < kVenting) {
+            complain(fmt::format("after {} ms of venting", closed->at - steam->at));
+        }
+        if (std::any_of(steam, reached, [](const Timed& t) { return t.event.kind == EventKind::SteamLost; })) {
+            complain("after lost steam");
+        }
+        checkGaps(steam, closed, kVenting);
+        return steam;
+    }
+
+    // Five minutes after the heat is off; under pressure ten after the last of the pressure.
+    void checkRest(Place off) {
+        Place from = off;
+        if (m_load.pressure) {
+            from = std::find_if(off, m_history.cend(),
+                                [](const Timed& t) { return t.event.kind == EventKind::PressureGone; });
+            if (from == m_history.cend()) {
+                complain("under pressure");
+                return;
+            }
+        }
+        if (m_lift.at - from->at < (m_load.pressure ? 600'000 : 300'000)) {
+            complain(fmt::format("after {} ms of rest", m_lift.at - from->at));
+        }
+    }
+
+    void checkWater(Place heat) {
+        if (m_load.waterCheck.empty()) {
+            return;
+        }
+        const auto checked = lastOf(EventKind::WaterChecked, m_history.cbegin(), heat);
+        if (checked == m_history.cend()) {
+            complain("with water that nobody confirmed");
+        } else if (m_load.method == Method::AtmosphericSteam &&
+                   std::any_of(checked, heat, [](const Timed& t) { return isLoss(t.event.kind); })) {
+            complain("with water that nobody confirmed after the steam was lost");
+        }
+    }
+
+    void checkGaps(Place seen, Place off, long long length) {
+        const long long counted = seen->at + length;
         bool open = false;
         for (Place t = seen; t != off; ++t) {
             if (t->event.kind == EventKind::GapFound && t->event.value > 0 && t->from < counted) {
@@ -127,7 +191,7 @@ std::vector<std::string> cannerViolations(const Network& network, const std::vec
             std::erase_if(standing, [&](const Timed& t) { return t.event.sequence == event.value; });
             continue;
         }
-        if (event.kind == EventKind::BoilLost || event.kind == EventKind::LoadSetAside) {
+        if (Lift::isLoss(event.kind) || event.kind == EventKind::LoadSetAside) {
             barrier = event.sequence;
         }
         const Timed timed{event, now, std::max<long long>(before, now - event.value)};

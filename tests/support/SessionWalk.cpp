@@ -34,11 +34,18 @@ std::vector<Command> pressesFor(const Network& network) {
         }
     }
     for (int l = 0; l < static_cast<int>(network.loads.size()); ++l) {
-        for (const CommandKind kind : {CommandKind::SeeBoil, CommandKind::VouchBoil, CommandKind::TurnHeatOff}) {
+        for (const CommandKind kind :
+             {CommandKind::CheckWater, CommandKind::SeeBoil, CommandKind::SeeSteam, CommandKind::CloseVent,
+              CommandKind::SeeZero, CommandKind::VouchBoil, CommandKind::TurnHeatOff}) {
             presses.push_back(ofLoad(kind, l));
         }
+        const Load& load = network.loads[static_cast<std::size_t>(l)];
+        Command pressure = ofLoad(CommandKind::SeePressure, l);
+        pressure.value = load.pressure ? load.pressure->gaugePsi : 11;
+        presses.push_back(pressure);
         Command seals = ofLoad(CommandKind::CheckSeals, l);
-        seals.sealed = network.loads[static_cast<std::size_t>(l)].jars;
+        seals.sealed = load.jars;
+        seals.value = 1;
         presses.push_back(seals);
     }
     for (std::size_t t = 0; t < network.talk.size(); ++t) {

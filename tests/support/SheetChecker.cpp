@@ -12,6 +12,7 @@ namespace {
 
 using nlohmann::json;
 
+constexpr long long kVent = 600;  // ten minutes of steady steam. Source: K-State Extension, PNW 421
 constexpr long long kRest = 300;  // heat off, lid off, five minutes. Source: Illinois Extension, NCHFP
 
 struct Span {
@@ -372,16 +373,27 @@ void Check::checkLoads() {
         if (!isOver(process) && end(process) - start(process) < load.at("process_time").get<long long>()) {
             complain(name(process), " is shorter than the published process time");
         }
-        if (!isOver(rest) && end(rest) - start(rest) < kRest) {
-            complain(name(rest), " is shorter than five minutes");
+        const bool pressure = load.contains("pressure");
+        if (!isOver(rest) && end(rest) - start(rest) < (pressure ? 2 * kRest : kRest)) {
+            complain(name(rest), " is shorter than ", pressure ? "ten" : "five", " minutes");
         }
-        const std::vector<int> chain{of("lower"), of("heat_up"), process, rest, of("lift")};
+        std::vector<int> chain{of("lower"), of("heat_up"), process, rest, of("lift")};
+        int counted = of("heat_up");
+        if (pressure) {
+            const auto its = [&](const char* part) { return load.at("pressure").at(part).get<int>(); };
+            const int vent = its("vent");
+            counted = its("pressurise");
+            chain = {of("lower"), of("heat_up"), vent, counted, process, its("cool_down"), rest, of("lift")};
+            if (!isOver(vent) && end(vent) - start(vent) < kVent) {
+                complain(name(vent), " is shorter than ten minutes");
+            }
+        }
         for (std::size_t k = 1; k < chain.size(); ++k) {
             if (isAhead(chain[k]) && start(chain[k]) < end(chain[k - 1])) {
                 complain(name(chain[k]), " comes before ", name(chain[k - 1]), " is over");
             }
         }
-        if (isAhead(process) && start(process) != end(of("heat_up"))) {
+        if (isAhead(process) && start(process) != end(counted)) {
             complain(name(process), " is not counted from the boil");
         }
     }

@@ -7,6 +7,7 @@ namespace brinebell::support {
 namespace {
 
 constexpr std::chrono::minutes kProcess{15};
+constexpr int kPsi = 11;
 
 class Building {
 public:
@@ -33,7 +34,7 @@ public:
         network.stationHolds.push_back({vessel, {onStation}, std::move(activities)});
     }
 
-    Load canLoad(int number, int canner, std::vector<int> after);
+    Load canLoad(int number, int canner, std::vector<int> after, Method method = Method::BoilingWater);
 
     Network network;
 };
@@ -42,7 +43,7 @@ ThreePoint seconds(int low, int likely, int high) {
     return {Seconds(low), Seconds(likely), Seconds(high)};
 }
 
-Load Building::canLoad(int number, int canner, std::vector<int> after) {
+Load Building::canLoad(int number, int canner, std::vector<int> after, Method method) {
     const std::string prefix = fmt::format("canner/load-{}/", number);
     Load load;
     load.dish = 0;
@@ -51,22 +52,43 @@ Load Building::canLoad(int number, int canner, std::vector<int> after) {
     load.jars = 4;
     load.processTime = kProcess;
     load.tableEntry = "made-up entry";
+    load.method = method;
     load.lower =
         add(prefix + "lower", ActivityKind::Lower, seconds(80, 105, 150), HandsNeed::Throughout, std::move(after));
     load.heatUp = add(prefix + "heat-up", ActivityKind::HeatUp, seconds(550, 670, 1000), HandsNeed::Ends, {load.lower});
     at(load.heatUp).handsAtEnd = Seconds(10);
     at(load.heatUp).endsBySight = true;
+    int counted = load.heatUp;
+    if (isPressure(method)) {
+        PressureWork work{kPsi, kVentTime, -1, -1, -1};
+        work.vent = add(prefix + "vent", ActivityKind::Vent, ThreePoint::fixed(kVentTime + Seconds(15)),
+                        HandsNeed::Ends, {load.heatUp});
+        at(work.vent).handsAtEnd = Seconds(15);
+        work.pressurise = counted =
+            add(prefix + "pressurise", ActivityKind::Pressurise, seconds(180, 300, 600), HandsNeed::Ends, {work.vent});
+        at(counted).handsAtEnd = Seconds(10);
+        at(counted).endsBySight = true;
+        load.pressure = work;
+    }
     load.process =
-        add(prefix + "process", ActivityKind::Process, ThreePoint::fixed(kProcess), HandsNeed::None, {load.heatUp});
-    load.rest = add(prefix + "rest", ActivityKind::Rest, ThreePoint::fixed(kRestBeforeLifting), HandsNeed::Ends,
-                    {load.process});
+        add(prefix + "process", ActivityKind::Process, ThreePoint::fixed(kProcess), HandsNeed::None, {counted});
+    int over = load.process;
+    if (load.pressure) {
+        load.pressure->coolDown = over = add(prefix + "cool-down", ActivityKind::CoolDown, seconds(1200, 1800, 2700),
+                                             HandsNeed::Ends, {load.process});
+        at(over).handsAtStart = Seconds(15);
+        at(over).handsAtEnd = Seconds(10);
+        at(over).endsBySight = true;
+    }
+    load.rest =
+        add(prefix + "rest", ActivityKind::Rest, ThreePoint::fixed(restBeforeLifting(method)), HandsNeed::Ends, {over});
     at(load.rest).handsAtStart = Seconds(30);
     load.lift = add(prefix + "lift", ActivityKind::Lift, seconds(50, 70, 105), HandsNeed::Throughout, {load.rest});
-    for (const int i : {load.lower, load.heatUp, load.process, load.rest, load.lift}) {
+    for (const int i : cannerChain(load)) {
         at(i).load = static_cast<int>(network.loads.size());
         at(i).dish = 0;
     }
-    hold("canner", canner, {load.lower, load.heatUp, load.process, load.rest, load.lift});
+    hold("canner", canner, cannerChain(load));
     network.loads.push_back(load);
     return load;
 }
@@ -130,10 +152,13 @@ Network smallClass(int loads) {
     return std::move(b.network);
 }
 
-Network cannerOnly() {
+Network cannerOnly(Method method) {
     Building b = begun();
     const int canner = b.station("canner", StationKind::Canner);
-    b.canLoad(1, canner, {});
+    b.canLoad(1, canner, {}, method);
+    if (method != Method::BoilingWater) {
+        b.network.loads.front().waterCheck = "water as the canner wants it";
+    }
     return std::move(b.network);
 }
 

@@ -11,6 +11,7 @@ namespace brinebell::support {
 Network smallClass(int loads = 1);
 
 /// The canner alone: the shortest way from lowering to lifting, for walks that visit every state.
-Network cannerOnly();
+/// One that is not a boiling-water canner asks for its water; a pressure canner wants 11 psi after 10 min of venting.
+Network cannerOnly(Method method = Method::BoilingWater);
 
 }  // namespace brinebell::support

@@ -4,6 +4,7 @@
 #include <QTest>
 
 #include "desk/PreparePage.h"
+#include "session/CannerSteps.h"
 
 namespace brinebell {
 
@@ -68,13 +69,15 @@ void Bench::hold(int key, Millis time) {
 }
 
 bool Bench::isRipe(const Prompt& prompt) {
-    const bool ends = prompt.kind == PromptKind::FinishActivity || prompt.kind == PromptKind::SeeBoil;
-    if (!ends) {
+    const bool sees = prompt.kind == PromptKind::SeeBoil || prompt.kind == PromptKind::SeeSteam ||
+                      prompt.kind == PromptKind::SeePressure || prompt.kind == PromptKind::SeeZero;
+    if (!sees && prompt.kind != PromptKind::FinishActivity) {
         return true;
     }
     const Network& network = window.session()->network();
-    const int index = prompt.kind == PromptKind::SeeBoil ? network.loads[static_cast<std::size_t>(prompt.load)].heatUp
-                                                         : prompt.activity;
+    const auto load = static_cast<std::size_t>(prompt.load);
+    const int index =
+        sees ? awaitedSight(network.loads[load], window.session()->state().loads[load])->activity : prompt.activity;
     const auto at = static_cast<std::size_t>(index);
     const auto& started = window.session()->state().activities[at].started;
     return started && window.session()->moment().elapsed >= *started + network.activities[at].duration.likely;

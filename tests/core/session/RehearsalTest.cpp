@@ -6,6 +6,8 @@
 
 #include <algorithm>
 
+#include "plan/ClassFile.h"
+#include "plan/Unfold.h"
 #include "support/CannerMonitor.h"
 #include "support/DemoClass.h"
 #include "support/MadeUpClasses.h"
@@ -60,6 +62,15 @@ void expectWholeClass(const Network& network, const std::vector<Event>& events) 
     }
 }
 
+/// One of the small invented classes at a canner of the kind.
+Network cannerClass(const std::string& kind) {
+    const auto plan = readClassFile(std::string(BRINEBELL_TEST_DATA) + "/canners/" + kind + "-class.toml");
+    if (!plan) {
+        throw std::runtime_error(describe(plan.error().front()));
+    }
+    return unfold(*plan).value();
+}
+
 }  // namespace
 
 TEST(Rehearsal, TwoPressesDriveTheDemoFromFirstToLast) {
@@ -67,6 +78,23 @@ TEST(Rehearsal, TwoPressesDriveTheDemoFromFirstToLast) {
     for (std::uint64_t seed = 1; seed <= 50; ++seed) {
         expectWholeClass(network, played(network, seed, false));
     }
+}
+
+TEST(Rehearsal, TwoPressesDriveEveryKindOfCanner) {
+    std::size_t rehearsals = 0;
+    for (const char* kind : {"dial", "weighted", "steam", "deep"}) {
+        const Network network = cannerClass(kind);
+        for (std::uint64_t seed = 1; seed <= 10; ++seed) {
+            const bool lost = seed % 2 == 0;
+            const std::vector<Event> events = played(network, seed, lost);
+            expectWholeClass(network, events);
+            EXPECT_EQ(countOf(events, EventKind::BoilLost) + countOf(events, EventKind::PressureLost), lost ? 1U : 0U);
+            EXPECT_GE(countOf(events, EventKind::WaterChecked), network.loads.size());
+            EXPECT_EQ(countOf(events, EventKind::VentClosed), network.loads[0].pressure ? network.loads.size() : 0U);
+            ++rehearsals;
+        }
+    }
+    EXPECT_EQ(rehearsals, 40U);
 }
 
 TEST(Rehearsal, TwoPressesDriveTheDemoOverALostBoil) {

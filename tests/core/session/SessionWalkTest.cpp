@@ -2,6 +2,7 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <array>
 #include <chrono>
 
 #include "session/Guide.h"
@@ -19,12 +20,20 @@ using support::stepAtRandom;
 constexpr std::uint64_t kWalks = 5000;
 constexpr int kSteps = 90;
 
+// Every third walk is at a canner alone, of each kind in turn.
+Network networkFor(std::uint64_t seed) {
+    constexpr std::array<Method, 4> kMethods{Method::BoilingWater, Method::PressureDial, Method::AtmosphericSteam,
+                                             Method::PressureWeighted};
+    return seed % 3 == 0 ? support::cannerOnly(kMethods[seed / 3 % kMethods.size()])
+                         : support::smallClass(1 + static_cast<int>(seed % 2));
+}
+
 /// Calls `look` with every walk at its end, and gives the number of walks.
 template <class Look>
 std::uint64_t walks(std::uint64_t count, Look look) {
     for (std::uint64_t seed = 1; seed <= count; ++seed) {
         Random random(seed);
-        SessionWalk walk(seed % 3 == 0 ? support::cannerOnly() : support::smallClass(1 + static_cast<int>(seed % 2)));
+        SessionWalk walk(networkFor(seed));
         for (int k = 0; k < kSteps; ++k) {
             stepAtRandom(walk, random);
         }
@@ -36,10 +45,13 @@ std::uint64_t walks(std::uint64_t count, Look look) {
 }  // namespace
 
 TEST(SessionWalk, NoJarIsLiftedThatShouldNotBe) {
-    std::size_t lifts = 0, undone = 0, lost = 0, vouched = 0;
+    std::size_t lifts = 0, undone = 0, lost = 0, vouched = 0, underPressure = 0, overSteam = 0;
     walks(kWalks, [&](const SessionWalk& walk, Random&, std::uint64_t seed) {
         EXPECT_THAT(support::cannerViolations(walk.network(), walk.events()), testing::IsEmpty()) << seed;
-        lifts += support::liftsIn(walk.network(), walk.events());
+        const std::size_t lifted = support::liftsIn(walk.network(), walk.events());
+        lifts += lifted;
+        underPressure += walk.network().loads[0].pressure ? lifted : 0;
+        overSteam += walk.network().loads[0].method == Method::AtmosphericSteam ? lifted : 0;
         for (const Event& event : walk.events()) {
             undone += event.kind == EventKind::Undone ? 1U : 0U;
             lost += event.kind == EventKind::BoilLost ? 1U : 0U;
@@ -47,6 +59,8 @@ TEST(SessionWalk, NoJarIsLiftedThatShouldNotBe) {
         }
     });
     EXPECT_GT(lifts, 1000U);
+    EXPECT_GT(underPressure, 100U);
+    EXPECT_GT(overSteam, 100U);
     EXPECT_GT(undone, 1000U);
     EXPECT_GT(lost, 150U);
     EXPECT_GT(vouched, 50U);

@@ -1,0 +1,65 @@
+// What a pressure canner does between the first steam and the rest: venting, coming to pressure, losing it again.
+#include <fmt/format.h>
+
+#include "plan/CannerWords.h"
+#include "plan/Unfolding.h"
+#include "quantity/ReadQuantity.h"
+
+namespace brinebell {
+
+namespace {
+
+// Our estimates for the hand work.
+constexpr Seconds kCloseVent{15};
+constexpr Seconds kSeePressure{10};
+constexpr Seconds kHeatOff{15};
+constexpr Seconds kSeeZero{10};
+// Three to five minutes to come to pressure: AIB 539 and its 1994 text on recommended canners; the high end is our
+// estimate.
+constexpr ThreePoint kToPressure{Seconds(180), Seconds(300), Seconds(600)};
+// Twenty to sixty minutes to cool: AIB 539 (1994), recommended canners. Thirty for pints and forty-five for quarts in
+// heavy older canners: PNW 421. How the range falls to the sizes is our estimate.
+constexpr ThreePoint kCoolPints{std::chrono::minutes(20), std::chrono::minutes(30), std::chrono::minutes(45)};
+constexpr ThreePoint kCoolQuarts{std::chrono::minutes(30), std::chrono::minutes(45), std::chrono::minutes(60)};
+
+}  // namespace
+
+void Unfolding::addVenting(Load& made, Activity vent, Activity pressurise) {
+    PressureWork& work = *made.pressure;
+    work.ventTime = kVentTime;
+    vent.title = fmt::format("Vent the canner for {}", printDuration(kVentTime));
+    vent.detail = fmt::format("The steam must not stop; after the whole time {}", closeVentWords(made));
+    vent.duration = ThreePoint::fixed(kVentTime + kCloseVent);
+    vent.hands = HandsNeed::Ends;
+    vent.handsAtEnd = kCloseVent;
+    vent.after = {made.heatUp};
+    work.vent = addActivity(std::move(vent));
+
+    pressurise.title = fmt::format("Bring the canner to {} psi", work.gaugePsi);
+    pressurise.detail = "High heat; lower it a little as the pressure comes near";
+    pressurise.lookFor = atPressureWords(made);
+    pressurise.duration = kToPressure;
+    pressurise.hands = HandsNeed::Ends;
+    pressurise.handsAtEnd = kSeePressure;
+    pressurise.endsBySight = true;
+    pressurise.after = {work.vent};
+    work.pressurise = addActivity(std::move(pressurise));
+}
+
+void Unfolding::addCoolDown(Load& made, Activity cool) {
+    cool.title = "Turn the heat off, let the pressure fall";
+    cool.detail =
+        "By itself: no water, no cold towel, weight and vent untouched. A heavy older canner without a lock: "
+        "30 min for pints, 45 min for quarts";
+    cool.lookFor = made.method == Method::PressureDial ? "Gauge at zero and the lock down"
+                                                       : "No steam when the weight is nudged, and the lock down";
+    cool.duration = made.jar <= JarSize::Pint ? kCoolPints : kCoolQuarts;
+    cool.hands = HandsNeed::Ends;
+    cool.handsAtStart = kHeatOff;
+    cool.handsAtEnd = kSeeZero;
+    cool.endsBySight = true;
+    cool.after = {made.process};
+    made.pressure->coolDown = addActivity(std::move(cool));
+}
+
+}  // namespace brinebell
