@@ -188,8 +188,15 @@ void MainWindow::leaveStage() {
     if (isUnderWay() && !askToLeave()) {
         return;
     }
+    // A rehearsal is looked back on, however far it came.
+    const bool isReviewed = isUnderWay() && m_session->isRehearsal() && !m_session->sessionId().isEmpty();
+    const QString id = m_session ? m_session->sessionId() : QString();
     dropSession();
-    openPrepare();
+    if (isReviewed) {
+        openReview(id);
+    } else {
+        openPrepare();
+    }
 }
 
 void MainWindow::dropSession() {

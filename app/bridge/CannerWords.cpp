@@ -94,8 +94,6 @@ QString Words::cannerRefusal(const Refusal& refusal, const Moment& moment) {
                 .arg(countdown(refusal.wait), timeOfDay(moment.utc + refusal.wait));
         case RefusalReason::SealsTooEarly:
             return tr("Jars cool 12 to 24 hours before their seals are checked: %1 to go.").arg(span(refusal.wait));
-        case RefusalReason::HeatStillOn:
-            return tr("The heat is still on: %1.").arg(inSentence(activity(refusal.other, moment.network)));
         default:
             return {};
     }

@@ -9,10 +9,7 @@ SessionAdapter::SessionAdapter(SessionRunner runner, SessionKeep keep, QObject* 
       m_keep(std::move(keep)),
       m_runner(std::move(runner)),
       m_heating(heatingLengths(m_runner.network())) {
-    m_runner.onEvents([this](std::span<const Event>) {
-        m_askedAt.reset();
-        emit eventsHappened();
-    });
+    listen();
     m_timer.setTimerType(Qt::PreciseTimer);
     m_timer.setSingleShot(true);
     connect(&m_timer, &QTimer::timeout, this, &SessionAdapter::wake);
@@ -24,11 +21,21 @@ SessionAdapter::SessionAdapter(SessionRunner runner, SessionKeep keep, QObject* 
     schedule();
 }
 
+void SessionAdapter::listen() {
+    m_runner.onEvents([this](std::span<const Event>) {
+        m_askedAt.reset();
+        emit eventsHappened();
+    });
+}
+
 Moment SessionAdapter::moment() const {
     return {m_runner.network(), m_runner.state(), m_runner.elapsed(), m_keep.clock->now().utc};
 }
 
 bool SessionAdapter::perform(const Command& command, Cause cause) {
+    if (isHeldBack(command)) {
+        return false;
+    }
     Command sent = command;
     if (sent.kind == CommandKind::StartSession) {
         // The guide does not know what the session is for; whoever opened it does.
@@ -82,7 +89,7 @@ void SessionAdapter::lookAhead() {
     const Seconds slot = m_runner.network().slot;
     const bool isLate = slot > Seconds::zero() && m_guide.classEnd > slot;
     const bool isAnswered = m_askedAt && elapsed - *m_askedAt < kLookAheadEvery && isLate == m_askedLate;
-    if (m_worker == nullptr || m_runner.state().closed || isAnswered) {
+    if (!looksAhead() || m_runner.state().closed || isAnswered) {
         return;
     }
     m_askedAt = elapsed;
@@ -116,8 +123,8 @@ void SessionAdapter::schedule() {
         wait = std::min(wait, *change - elapsed);
     }
     // One more millisecond, so that rounding never wakes it just before the change it waits for.
-    const auto ms = static_cast<int>(wait.count() / m_keep.speed) + 1;
-    m_timer.start(std::max(ms, m_keep.speed > 1 ? kShortestWake : 1));
+    const auto ms = static_cast<int>(wait.count() / speed()) + 1;
+    m_timer.start(std::max(ms, speed() > 1 || isClockStopped() ? kShortestWake : 1));
 }
 
 }  // namespace brinebell

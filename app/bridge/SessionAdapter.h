@@ -15,7 +15,9 @@
 #include <memory>
 
 #include "bridge/OutlookWorker.h"
+#include "bridge/ScaledClock.h"
 #include "bridge/Words.h"
+#include "session/Drill.h"
 #include "session/LatestMoment.h"
 #include "session/SessionRunner.h"
 
@@ -25,9 +27,8 @@ namespace brinebell {
 struct SessionKeep {
     QString id;  ///< in the logbook; empty when there is no logbook
     std::unique_ptr<EventStore> store;
-    std::unique_ptr<Clock> ownClock;  ///< a rehearsal's; empty when `clock` is the machine's
-    const Clock* clock = nullptr;     ///< what the runner reads
-    int speed = 1;
+    std::unique_ptr<ScaledClock> ownClock;  ///< a rehearsal's; empty when `clock` is the machine's
+    const Clock* clock = nullptr;           ///< what the runner reads
     bool rehearsal = false;
     bool looksAhead = false;  ///< asks a worker thread for advice
 };
@@ -38,6 +39,8 @@ class SessionAdapter final : public QObject {
 public:
     static constexpr int kShortestWake = 50;  // ms
     static constexpr Millis kLookAheadEvery{30'000};
+    /// A rehearsal that runs faster would be somewhere else by the time the answer is there.
+    static constexpr int kFastestLookedAhead = 10;
 
     /// `runner` must have been made over the clock and the store in `keep`.
     SessionAdapter(SessionRunner runner, SessionKeep keep, QObject* parent = nullptr);
@@ -52,11 +55,21 @@ public:
     std::optional<Error> fault() const { return m_runner.fault(); }
     std::size_t waitingEvents() const { return m_runner.waitingEvents(); }
     const QString& sessionId() const { return m_keep.id; }
-    int speed() const { return m_keep.speed; }
+    int speed() const { return m_keep.ownClock ? m_keep.ownClock->speed() : 1; }
     Moment moment() const;
 
     bool isRehearsal() const { return m_keep.rehearsal; }
-    bool looksAhead() const { return m_worker != nullptr; }
+    bool looksAhead() const { return m_worker != nullptr && speed() <= kFastestLookedAhead; }
+
+    // Of a rehearsal only; they do nothing in a live class (SessionAdapterDrill.cpp).
+    void setSpeed(int speed);
+    void stopClock(bool stopped);
+    bool isClockStopped() const { return m_keep.ownClock && m_keep.ownClock->isStopped(); }
+    /// Moves the clock on to the next thing that shows. False when nothing is ahead.
+    bool jumpToNextEvent();
+    /// False when the drill does not fit now.
+    bool drill(Drill drill);
+    const std::optional<Withheld>& withheld() const { return m_withheld; }
 
     /// The last answer of the worker; none before the first, or where nobody looks ahead.
     const std::optional<OutlookAnswer>& ahead() const { return m_ahead; }
@@ -79,6 +92,7 @@ signals:
     void clockMoved();  ///< on every look: countdowns may read differently
     void eventsHappened();
     void refused(const brinebell::Refusal& refusal);
+    void heldBack(const brinebell::Withheld& withheld);  ///< a drill keeps the pot from what the press says
     void cueSounds(const brinebell::Cue& cue);
     void faultChanged();    ///< of the store or of the advice
     void outlookChanged();  ///< ahead() is new; clockMoved() has been sent before
@@ -88,6 +102,9 @@ private:
     void refresh();
     void schedule();
     void lookAhead();
+    void listen();
+    bool isHeldBack(const Command& command);
+    void startAgain();
 
     SessionKeep m_keep;
     SessionRunner m_runner;
@@ -96,6 +113,7 @@ private:
     std::optional<Error> m_shownFault;
     std::optional<AdviceFault> m_shownAdviceFault;
     std::vector<Seconds> m_heating;
+    std::optional<Withheld> m_withheld;
     std::optional<LatestMoment> m_latest;
     std::optional<OutlookAnswer> m_ahead;
     bool m_askedLate = false;

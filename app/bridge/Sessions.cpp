@@ -1,13 +1,8 @@
 #include "bridge/Sessions.h"
 
-#include "bridge/ScaledClock.h"
-
 namespace brinebell {
 
 namespace {
-
-/// A rehearsal that runs faster would be somewhere else by the time the answer is there.
-constexpr int kFastestLookedAhead = 10;
 
 /// Stands in for a logbook that could not be opened: takes nothing and says why, so that the board shows it.
 class NoStore final : public EventStore {
@@ -26,12 +21,11 @@ std::unique_ptr<SessionAdapter> startSession(const Network& network, const Sessi
     SessionKeep keep;
     keep.clock = &clock;
     keep.rehearsal = start.rehearsal;
-    if (start.rehearsal && start.speed > 1) {
-        keep.speed = start.speed;
+    if (start.rehearsal) {
         keep.ownClock = std::make_unique<ScaledClock>(clock, start.speed);
         keep.clock = keep.ownClock.get();
     }
-    keep.looksAhead = keep.speed <= kFastestLookedAhead;
+    keep.looksAhead = true;
     if (logbook == nullptr) {
         keep.store = std::make_unique<NoStore>(whyNoLogbook);
     } else if (auto log = logbook->begin(network, start.rehearsal, clock.now().utc)) {

@@ -38,6 +38,10 @@ QString countdown(Millis left) {
     return QStringLiteral("%1:%2:%3").arg(static_cast<qlonglong>(hours)).arg(twoDigits(minutes), seconds);
 }
 
+QString countUp(Millis passed) {
+    return countdown(std::chrono::floor<Seconds>(std::max(passed, Millis::zero())));
+}
+
 QString spanText(Seconds span) {
     const std::int64_t total = std::abs(span.count());
     if (total < 60) {

@@ -3,6 +3,7 @@
 #include <set>
 
 #include "bridge/TimeText.h"
+#include "session/Reading.h"
 
 namespace brinebell {
 
@@ -59,6 +60,15 @@ QString Words::inSentence(QString words) {
 
 QString Words::activity(int index, const Network& network) {
     return holds(network.activities, index) ? toQt(at(network.activities, index).title) : QStringLiteral("–");
+}
+
+QString Words::station(int index, const Network& network) {
+    return holds(network.stations, index) ? toQt(at(network.stations, index).name) : QStringLiteral("–");
+}
+
+QString Words::reading(const Event& event) {
+    const auto unit = readingUnitFromText(event.text);
+    return toQt(unit ? printReading(*unit, event.value) : event.text);
 }
 
 QString Words::load(int index, const Network& network) {
@@ -149,6 +159,11 @@ QString Words::prompt(const Prompt& prompt, const Moment& moment) {
         }
         case PromptKind::ConfirmRemedy:
             return tr("%1 — done; start: %2").arg(remedyFor(prompt.activity, network), title);
+        case PromptKind::ResumeFromQuestions:
+            return tr("Back to work — questions so far: %1")
+                .arg(countUp(inQuestions(moment.state) ? moment.elapsed - moment.state.pauses.back().began : Millis{}));
+        case PromptKind::ConfirmOff:
+            return tr("Seen to be off — %1").arg(station(static_cast<int>(prompt.command.value), network));
         case PromptKind::EndClass:
             return tr("End the class — the room is free");
         case PromptKind::CloseSession:
@@ -216,8 +231,24 @@ QString Words::refusal(const Refusal& refusal, const Moment& moment) {
         case RefusalReason::NotLosingPressure:
         case RefusalReason::LidNotYet:
         case RefusalReason::SealsTooEarly:
-        case RefusalReason::HeatStillOn:
             return cannerRefusal(refusal, moment);
+        case RefusalReason::AlreadyInQuestions:
+            return tr("The class is asking already.");
+        case RefusalReason::NotInQuestions:
+            return tr("Nobody is asking just now.");
+        case RefusalReason::UnknownUnit:
+            return tr("A reading needs a unit: °C, °F, pH, psi or kPa.");
+        case RefusalReason::NotPerJar:
+            return tr("This step is not done jar by jar.");
+        case RefusalReason::AllJarsCounted:
+            return tr("All jars of this step are counted.");
+        case RefusalReason::NoSuchQuestion:
+            return tr("That question is not open.");
+        case RefusalReason::NoSuchStation:
+            return tr("There is no such station.");
+        case RefusalReason::ReadingOutOfRange:
+        case RefusalReason::HeatNotOn:
+        case RefusalReason::HeatMayBeOn:
         case RefusalReason::MustFollow:
         case RefusalReason::StationTaken:
         case RefusalReason::ProcessNotDone:
@@ -250,6 +281,16 @@ QString Words::refusalWithDetail(const Refusal& refusal, const Moment& moment) {
         case RefusalReason::RestNotDone:
             return tr("The jars rest first: %1 to go, until %2.")
                 .arg(countdown(refusal.wait), timeOfDay(moment.utc + refusal.wait));
+        case RefusalReason::ReadingOutOfRange: {
+            const auto unit = static_cast<ReadingUnit>(refusal.other);
+            const ReadingRange range = readingRange(unit);
+            return tr("Not taken: a reading lies between %1 and %2.")
+                .arg(toQt(printReading(unit, range.low)), toQt(printReading(unit, range.high)));
+        }
+        case RefusalReason::HeatNotOn:
+            return tr("Nothing is known to be on: %1.").arg(station(refusal.other, network));
+        case RefusalReason::HeatMayBeOn:
+            return tr("Nobody has said yet that it is off: %1.").arg(station(refusal.other, network));
         case RefusalReason::HoldPassed: {
             const HoldLimit& limit = at(network.limits, refusal.other);
             return tr("%1 waited %2 too long. First: %3")
@@ -362,6 +403,22 @@ QString Words::eventKind(EventKind kind) {
             return tr("note");
         case EventKind::Undone:
             return tr("taken back");
+        case EventKind::QuestionsBegan:
+            return tr("questions began");
+        case EventKind::QuestionsEnded:
+            return tr("back from questions");
+        case EventKind::ReadingTaken:
+            return tr("read");
+        case EventKind::QuestionParked:
+            return tr("question put off");
+        case EventKind::QuestionAnswered:
+            return tr("question answered");
+        case EventKind::SwapMade:
+            return tr("swapped");
+        case EventKind::JarCounted:
+            return tr("jar done");
+        case EventKind::StationOff:
+            return tr("seen to be off");
         case EventKind::ClassEnded:
             return tr("class ended");
         case EventKind::SessionClosed:
@@ -400,7 +457,27 @@ QString Words::event(const Event& event, const Network& network) {
                                     holds(network.talk, index) ? toQt(at(network.talk, index).text) : QString());
         }
         case EventKind::NoteAdded:
+        case EventKind::QuestionParked:
             return tr("%1: %2").arg(sentence(what), toQt(event.text));
+        case EventKind::QuestionsEnded:
+            return tr("%1 after %2").arg(sentence(what), span(Millis(event.value)));
+        case EventKind::ReadingTaken:
+            return tr("%1: %2").arg(event.load >= 0       ? sentence(load(event.load, network))
+                                    : event.activity >= 0 ? activity(event.activity, network)
+                                                          : sentence(what),
+                                    reading(event));
+        case EventKind::SwapMade:
+            return tr("%1: %2 — %3").arg(activity(event.activity, network), what, toQt(event.text));
+        case EventKind::JarCounted:
+            return tr("%1: %2, %3 of %4")
+                .arg(activity(event.activity, network), what, QString::number(event.value),
+                     QString::number(
+                         holds(network.activities, event.activity) ? at(network.activities, event.activity).jars : 0));
+        case EventKind::StationOff:
+            return tr("%1: %2").arg(station(static_cast<int>(event.value), network), what);
+        case EventKind::QuestionsBegan:
+        case EventKind::QuestionAnswered:
+            return sentence(what);
         case EventKind::Undone:
             return tr("Taken back: press no. %1").arg(static_cast<qlonglong>(event.value));
         case EventKind::SessionStarted:

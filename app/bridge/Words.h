@@ -62,6 +62,8 @@ public:
     static QString adviceFault(const AdviceFault& fault);
 
     static QString activity(int index, const Network& network);  ///< its title; a dash when there is none
+    static QString station(int index, const Network& network);
+    static QString reading(const Event& event);  ///< "82.5 °C"
     static QString load(int index, const Network& network);      ///< "load 1", "load 1 in Big canner"
     static QString jars(int count, JarSize size);                ///< "7 pints"
     static QString sentence(QString words);                      ///< first letter large

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include "quantity/ReadQuantity.h"
+#include "session/Reading.h"
 
 namespace brinebell {
 
@@ -36,6 +37,13 @@ std::string processWords(const Network& network, const Event& event) {
     return printDuration(loadOf(network, event).processTime);
 }
 
+std::string readingWords(const Network& network, const Event& event) {
+    const auto unit = readingUnitFromText(event.text);
+    const std::string read = unit ? printReading(*unit, event.value) : event.text;
+    const std::string of = event.activity >= 0 ? activityWords(network, event, ", at:") : "";
+    return event.load >= 0 ? loadWords(event, "read " + read + of) : "read " + read + of;
+}
+
 }  // namespace
 
 std::string eventText(const Network& network, const Event& event) {
@@ -45,7 +53,7 @@ std::string eventText(const Network& network, const Event& event) {
         case EventKind::ActivityStarted:
             return activityWords(network, event, "begin");
         case EventKind::ActivityFinished:
-            return activityWords(network, event, "done ");
+            return withText(activityWords(network, event, "done "), event.text);
         case EventKind::ActivitySkipped:
             return withText(activityWords(network, event, "skip "), event.text);
         case EventKind::PulseDone:
@@ -88,10 +96,27 @@ std::string eventText(const Network& network, const Event& event) {
             return withText("said ", network.talk.at(static_cast<std::size_t>(event.value)).text);
         case EventKind::NoteAdded:
             return withText("note", event.text);
+        case EventKind::QuestionsBegan:
+            return "questions; the hands stop, the pots run on";
+        case EventKind::QuestionsEnded:
+            return fmt::format("back from questions after {}", durationWords(event.value));
+        case EventKind::ReadingTaken:
+            return readingWords(network, event);
+        case EventKind::QuestionParked:
+            return withText("a question put off", event.text);
+        case EventKind::QuestionAnswered:
+            return fmt::format("the question of event {} is answered", event.value);
+        case EventKind::SwapMade:
+            return withText(activityWords(network, event, "swap in"), event.text);
+        case EventKind::JarCounted:
+            return fmt::format("{}: {} of {} jars", activityWords(network, event, "count"), event.value,
+                               network.activities.at(static_cast<std::size_t>(event.activity)).jars);
+        case EventKind::StationOff:
+            return fmt::format("{} is off", network.stations.at(static_cast<std::size_t>(event.value)).name);
         case EventKind::Undone:
             return fmt::format("event {} is taken back", event.value);
         case EventKind::ClassEnded:
-            return "the class ends";
+            return withText("the class ends", event.text);
         case EventKind::SessionClosed:
             return withText("the kitchen is closed", event.text);
     }

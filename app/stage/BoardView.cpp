@@ -34,6 +34,11 @@ ActionView activityView(const QString& kicker, int index, const Moment& moment) 
     view.title = toQt(activity.title);
     view.lookFor =
         activity.lookFor.empty() ? toQt(activity.detail) : BoardWords::tr("Until: %1").arg(toQt(activity.lookFor));
+    const ActivityState& lived = moment.state.activities[static_cast<std::size_t>(index)];
+    if (activity.jars > 0 && lived.started && !lived.ended) {
+        const QString jars = BoardWords::tr("%1 of %2 jars done").arg(lived.jarsDone).arg(activity.jars);
+        view.lookFor = view.lookFor.isEmpty() ? jars : jars + QStringLiteral(". ") + view.lookFor;
+    }
     view.amounts = joined(activity.amounts, QStringLiteral("  ·  "));
     view.aside = joined(activity.cautions, QStringLiteral("  "));
     return view;
@@ -96,6 +101,19 @@ ActionView tapView(const Guide& guide, const Moment& moment) {
                         : BoardWords::tr("Turn the heat off, take the canner lid off"),
                     BoardWords::tr("%1 has had its whole process time.")
                         .arg(Words::sentence(Words::load(tap.load, moment.network))),
+                    {},
+                    {}};
+        case PromptKind::ResumeFromQuestions: {
+            if (guide.handsOn.empty()) {
+                return {BoardWords::tr("Questions"), BoardWords::tr("Answer the class"), {}, {}, {}};
+            }
+            return activityView(BoardWords::tr("Questions. Then back to"), guide.handsOn.front(), moment);
+        }
+        case PromptKind::ConfirmOff:
+            return {BoardWords::tr("Look"),
+                    BoardWords::tr("See that it is off: %1")
+                        .arg(Words::station(static_cast<int>(tap.command.value), moment.network)),
+                    {},
                     {},
                     {}};
         case PromptKind::EndClass:
@@ -241,7 +259,8 @@ ActionView actionView(const Guide& guide, const Moment& moment) {
     }
     if (guide.tap) {
         ActionView view = tapView(guide, moment);
-        const QString also = alsoUnderWay(guide, guide.tap->activity, moment);
+        const bool asking = guide.tap->kind == PromptKind::ResumeFromQuestions && !guide.handsOn.empty();
+        const QString also = alsoUnderWay(guide, asking ? guide.handsOn.front() : guide.tap->activity, moment);
         view.aside = view.aside.isEmpty() || also.isEmpty() ? view.aside + also : also + QLatin1Char(' ') + view.aside;
         return view;
     }

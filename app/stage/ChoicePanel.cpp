@@ -30,7 +30,8 @@ QString buttonText(QString words) {
 
 }  // namespace
 
-ChoicePanel::ChoicePanel(QWidget* parent) : QFrame(parent), m_pages(new QStackedLayout(this)) {
+ChoicePanel::ChoicePanel(const Clock& inputClock, QWidget* parent)
+    : QFrame(parent), m_guard(inputClock), m_pages(new QStackedLayout(this)) {
     setProperty("recall", true);
     setFocusPolicy(Qt::StrongFocus);
     setAccessibleName(tr("A question over the board"));
@@ -75,8 +76,8 @@ QWidget* ChoicePanel::buildConfirmation() {
     row->addStretch();
     layout->addLayout(row);
     layout->addStretch();
-    connect(m_confirm, &QPushButton::clicked, this, [this] { send(Cause::Mouse); });
-    connect(m_reason, &QLineEdit::returnPressed, this, [this] { send(Cause::Key); });
+    connect(m_confirm, &QPushButton::clicked, this, [this] { confirm(Cause::Mouse); });
+    connect(m_reason, &QLineEdit::returnPressed, this, [this] { confirm(Cause::Key); });
     connect(back, &QPushButton::clicked, this, &ChoicePanel::dismiss);
     return page;
 }
@@ -84,6 +85,7 @@ QWidget* ChoicePanel::buildConfirmation() {
 void ChoicePanel::ask(const QString& title, std::vector<Choice> choices, Ask ask) {
     m_choices = std::move(choices);
     m_ask = ask;
+    m_guard.shown();
     m_title->setText(title);
     while (QLayoutItem* item = m_buttons->takeAt(0)) {
         delete item->widget();
@@ -92,7 +94,7 @@ void ChoicePanel::ask(const QString& title, std::vector<Choice> choices, Ask ask
     for (std::size_t i = 0; i < m_choices.size() && i < kMostChoices; ++i) {
         auto* button = new QPushButton(QStringLiteral("%1  %2").arg(i + 1).arg(buttonText(m_choices[i].words)));
         button->setAccessibleName(m_choices[i].words);
-        connect(button, &QPushButton::clicked, this, [this, i] { pick(i, Cause::Mouse); });
+        connect(button, &QPushButton::clicked, this, [this, i] { choose(i, Cause::Mouse); });
         m_buttons->addWidget(button);
     }
     m_pages->setCurrentIndex(0);
@@ -104,17 +106,29 @@ void ChoicePanel::ask(const QString& title, std::vector<Choice> choices, Ask ask
     }
 }
 
+void ChoicePanel::choose(std::size_t index, Cause cause) {
+    if (m_guard.takes()) {
+        pick(index, cause);
+    } else {
+        emit tooSoon();
+    }
+}
+
 void ChoicePanel::pick(std::size_t index, Cause cause) {
     m_picked = index;
-    if (m_ask == Ask::Once) {
+    if (m_ask == Ask::Once || m_choices[index].atOnce) {
         send(cause);
         return;
     }
     const Choice& choice = m_choices[index];
+    m_guard.shown();
     m_question->setText(choice.words);
     m_reason->clear();
     m_reason->setVisible(choice.wantsReason);
     m_reasonLabel->setVisible(choice.wantsReason);
+    m_reasonLabel->setText(choice.reasonMayLack
+                               ? tr("A few words for the record; without any it says that no reason was given:")
+                               : tr("A few words for the record:"));
     m_pages->setCurrentIndex(1);
     if (choice.wantsReason) {
         m_reason->setFocus();
@@ -123,13 +137,27 @@ void ChoicePanel::pick(std::size_t index, Cause cause) {
     }
 }
 
+void ChoicePanel::confirm(Cause cause) {
+    if (m_guard.takes()) {
+        send(cause);
+    } else {
+        emit tooSoon();
+    }
+}
+
 void ChoicePanel::send(Cause cause) {
-    Command command = m_choices[m_picked].command;
-    if (m_choices[m_picked].wantsReason) {
+    const Choice choice = m_choices[m_picked];
+    Command command = choice.command;
+    if (choice.wantsReason) {
         command.text = m_reason->text().trimmed().toStdString();
+        command.value = choice.reasonMayLack && command.text.empty() ? 1 : command.value;
     }
     hide();
-    emit chosen(command, cause);
+    if (choice.drill) {
+        emit drillChosen(*choice.drill);
+    } else {
+        emit chosen(command, cause);
+    }
     emit dismissed();
 }
 
@@ -146,7 +174,7 @@ void ChoicePanel::keyPressEvent(QKeyEvent* event) {
     const int digit = event->key() - Qt::Key_1;
     if (m_pages->currentIndex() == 0 && !event->isAutoRepeat() && digit >= 0 &&
         static_cast<std::size_t>(digit) < std::min(m_choices.size(), kMostChoices)) {
-        pick(static_cast<std::size_t>(digit), Cause::Key);
+        choose(static_cast<std::size_t>(digit), Cause::Key);
     }
     // Every other key stays here: the board behind must not take it for an answer.
 }

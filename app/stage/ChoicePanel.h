@@ -7,6 +7,7 @@
 
 #include <QFrame>
 
+#include "stage/AnswerGuard.h"
 #include "stage/OwnKeys.h"
 
 class QLabel;
@@ -23,13 +24,15 @@ class ChoicePanel final : public QFrame {
 public:
     enum class Ask { Once, Confirm };
 
-    explicit ChoicePanel(QWidget* parent = nullptr);
+    explicit ChoicePanel(const Clock& inputClock, QWidget* parent = nullptr);
 
     /// Shows itself with the keyboard in it. `title` is the question.
     void ask(const QString& title, std::vector<Choice> choices, Ask ask);
 
 signals:
     void chosen(const brinebell::Command& command, brinebell::Cause cause);
+    void drillChosen(brinebell::Drill drill);
+    void tooSoon();  ///< not taken: the question had only just come onto the screen
     void dismissed();
 
 protected:
@@ -38,10 +41,13 @@ protected:
 private:
     QWidget* buildList();
     QWidget* buildConfirmation();
+    void choose(std::size_t index, Cause cause);
+    void confirm(Cause cause);
     void pick(std::size_t index, Cause cause);
     void send(Cause cause);
     void dismiss();
 
+    AnswerGuard m_guard;
     QStackedLayout* m_pages;
     QLabel* m_title;
     QVBoxLayout* m_buttons;

@@ -3,7 +3,9 @@
 #include <QCoreApplication>
 #include <algorithm>
 
+#include "bridge/TimeText.h"
 #include "session/CannerSteps.h"
+#include "stage/RehearsalBar.h"
 
 namespace brinebell {
 
@@ -90,7 +92,10 @@ void addSkips(std::vector<Choice>& choices, const Guide& guide, const Moment& mo
         Command command;
         command.kind = CommandKind::Skip;
         command.activity = step;
-        choices.push_back({ChoiceWords::tr("Leave out: %1").arg(Words::activity(step, moment.network)), command, true});
+        const QString title = Words::activity(step, moment.network);
+        choices.push_back({ChoiceWords::tr("Leave out: %1").arg(title), command, true, true});
+        command.kind = CommandKind::MakeSwap;
+        choices.push_back({ChoiceWords::tr("Swapped (what for what): %1").arg(title), command, true});
     }
 }
 
@@ -138,6 +143,36 @@ std::vector<Choice> heatOffChoices(const Moment& moment) {
     return choices;
 }
 
+std::vector<Choice> questionChoices(const Moment& moment) {
+    Command park;
+    park.kind = CommandKind::ParkQuestion;
+    std::vector<Choice> choices{{ChoiceWords::tr("Put a question off for later"), park, true}};
+    for (const ParkedQuestion& question : moment.state.questions) {
+        if (question.answered) {
+            continue;
+        }
+        Command answer;
+        answer.kind = CommandKind::AnswerQuestion;
+        answer.value = question.sequence;
+        Choice choice{ChoiceWords::tr("Answered: %1").arg(toQt(question.text)), answer};
+        choice.atOnce = true;
+        choices.push_back(std::move(choice));
+    }
+    return choices;
+}
+
+std::vector<Choice> drillChoices() {
+    std::vector<Choice> choices;
+    for (int k = 0; k < kDrills; ++k) {
+        Choice choice;
+        choice.drill = static_cast<Drill>(k);
+        choice.words = drillWords(*choice.drill);
+        choice.atOnce = true;
+        choices.push_back(std::move(choice));
+    }
+    return choices;
+}
+
 std::vector<Choice> rareChoices(const Guide& guide, const Moment& moment) {
     std::vector<Choice> choices;
     addSkips(choices, guide, moment);
@@ -153,12 +188,6 @@ std::vector<Choice> rareChoices(const Guide& guide, const Moment& moment) {
         Command end;
         end.kind = CommandKind::EndClass;
         choices.push_back({ChoiceWords::tr("End the class now: the room is free"), end});
-    }
-    if (!guide.openPoints.empty() && moment.state.started) {
-        Command close;
-        close.kind = CommandKind::CloseSession;
-        close.value = 1;
-        choices.push_back({ChoiceWords::tr("Close the session although points that must be said are open"), close});
     }
     return choices;
 }

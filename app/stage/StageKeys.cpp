@@ -37,6 +37,16 @@ StageKey stageKeyOf(int qtKey) {
             return StageKey::TickPoint;
         case Qt::Key_N:
             return StageKey::Note;
+        case Qt::Key_V:
+            return StageKey::Reading;
+        case Qt::Key_Q:
+            return StageKey::Questions;
+        case Qt::Key_P:
+            return StageKey::Park;
+        case Qt::Key_J:
+            return StageKey::CountJar;
+        case Qt::Key_C:
+            return StageKey::Close;
         case Qt::Key_W:
             return StageKey::WhereWasI;
         case Qt::Key_R:
@@ -61,9 +71,14 @@ const std::vector<KeyHint>& keyHints() {
         {StageKey::HeatOff, QStringLiteral("H"), KeyWords::tr("Heat off")},
         {StageKey::Undo, QStringLiteral("U"), KeyWords::tr("Undo")},
         {StageKey::TickPoint, QStringLiteral("T"), KeyWords::tr("Said")},
+        {StageKey::CountJar, QStringLiteral("J"), KeyWords::tr("Jar")},
+        {StageKey::Questions, QStringLiteral("Q"), KeyWords::tr("Questions")},
+        {StageKey::Park, QStringLiteral("P"), KeyWords::tr("Put off")},
         {StageKey::Note, QStringLiteral("N"), KeyWords::tr("Note")},
+        {StageKey::Reading, QStringLiteral("V"), KeyWords::tr("Value")},
         {StageKey::WhereWasI, QStringLiteral("W"), KeyWords::tr("Where was I")},
         {StageKey::Remedies, QStringLiteral("R"), KeyWords::tr("If late")},
+        {StageKey::Close, QStringLiteral("C"), KeyWords::tr("Close")},
         {StageKey::More, QStringLiteral("M"), KeyWords::tr("More")},
         {StageKey::Leave, QStringLiteral("Esc"), KeyWords::tr("Leave")},
     };

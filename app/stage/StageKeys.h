@@ -18,6 +18,11 @@ enum class StageKey {
     Undo,
     TickPoint,
     Note,
+    Reading,    ///< from an instrument
+    Questions,  ///< hands stop, and go on
+    Park,       ///< a question put off
+    CountJar,
+    Close,  ///< what is open before the class is closed
     WhereWasI,
     Remedies,
     More,

@@ -11,7 +11,6 @@ namespace brinebell {
 
 namespace {
 
-constexpr int kMouse = -1;      // stands for the mouse where a key code is asked for
 constexpr int kPollEvery = 16;  // ms while a key is down or has just been let go
 
 QString stageSheet() {
@@ -22,9 +21,13 @@ QString stageSheet() {
                "QLabel[kind=\"boardTitle\"] { color: %5; font-size: 24px; font-weight: bold; }"
                "QLabel[kind=\"boardQuiet\"] { color: %6; font-size: 16px; }"
                "#stage QPushButton { background: %1; color: %5; border: 1px solid %3; border-radius: 3px;"
-               " padding: 3px 8px; font-size: 15px; text-align: left; }"
-               "QFrame[recall=\"true\"] QPushButton { font-size: 18px; padding: 4px 10px; }"
-               "#stage QPushButton:focus, #stage QPushButton:hover { border: 2px solid %4; padding: 2px 7px; "
+               " padding: 3px 5px; font-size: 15px; text-align: left; }"
+               "QFrame[pause=\"true\"] { background: %4; border-radius: 4px; }"
+               "#stage QFrame[recall=\"true\"] QPushButton[pad=\"true\"] { font-size: 30px; font-weight: bold;"
+               " text-align: center; padding: 0; }"
+               "#stage QFrame[recall=\"true\"] QPushButton[pad=\"true\"]:checked { background: %4; color: %1; }"
+               "#stage QFrame[recall=\"true\"] QPushButton { font-size: 20px; padding: 1px 10px; }"
+               "#stage QPushButton:focus, #stage QPushButton:hover { border: 2px solid %4; padding: 2px 4px; "
                "}"
                "#stage QLineEdit { background: %2; color: %5; border: 1px solid %4; font-size: 20px; "
                "padding: 4px; }")
@@ -81,8 +84,14 @@ void StagePage::buildBoard() {
     m_cues->setAccessibleDescription(tr("Cues that stand"));
     m_notice = new FitText;
     m_notice->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
-    lines->addWidget(m_cues, 60);
-    lines->addWidget(m_notice, 40);
+    m_standing = new FitText;
+    m_standing->setInk(theme::kStopGround);
+    m_standing->setBold(true);
+    m_standing->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    m_standing->setAccessibleDescription(tr("Faults that stand"));
+    lines->addWidget(m_cues, 48);
+    lines->addWidget(m_notice, 30);
+    lines->addWidget(m_standing, 22);
     board->addLayout(lines, 5);
 
     auto* prompts = new QHBoxLayout;
@@ -94,7 +103,7 @@ void StagePage::buildBoard() {
     board->addLayout(prompts, 14);
 
     auto* keyRow = new QHBoxLayout;
-    keyRow->setSpacing(6);
+    keyRow->setSpacing(4);
     buildKeyRow(keyRow);
     board->addLayout(keyRow);
 
@@ -102,7 +111,9 @@ void StagePage::buildBoard() {
     m_recall->hide();
     m_remedies = new RemedyPanel(this);
     m_remedies->hide();
-    m_choice = new ChoicePanel(this);
+    m_choice = new ChoicePanel(*m_inputClock, this);
+    buildTold();
+    board->addWidget(m_rehearsal);
 }
 
 void StagePage::buildKeyRow(QHBoxLayout* row) {
@@ -112,28 +123,25 @@ void StagePage::buildKeyRow(QHBoxLayout* row) {
         button->setAccessibleName(hint.words);
         row->addWidget(button);
         if (hint.key == StageKey::BoilSeen) {
-            connect(button, &QPushButton::pressed, this, [this] { press(Source::BoilKey, kMouse); });
-            connect(button, &QPushButton::released, this, [this] { release(Source::BoilKey, kMouse); });
+            connect(button, &QPushButton::pressed, this, [this] { press(Source::BoilKey, kMouseKey); });
+            connect(button, &QPushButton::released, this, [this] { release(Source::BoilKey, kMouseKey); });
         } else {
-            connect(button, &QPushButton::clicked, this, [this, key = hint.key] { ownKey(key, Cause::Mouse); });
+            connect(button, &QPushButton::pressed, this,
+                    [this, key = hint.key] { ownPress(key, kMouseKey, Cause::Mouse); });
+            connect(button, &QPushButton::released, this, [this] { m_ownKeys.release(kMouseKey, inputNow()); });
         }
     }
-    m_standing = new FitText;
-    m_standing->setInk(theme::kStopGround);
-    m_standing->setBold(true);
-    m_standing->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
-    m_standing->setAccessibleDescription(tr("Faults that stand"));
-    row->addWidget(m_standing, 1);
+    row->addStretch(1);
 }
 
 void StagePage::connectPrompts() {
     connect(m_tapBox, &PromptBox::pressed, this, [this] {
         m_pressCause = Cause::Mouse;
-        press(Source::OneKey, kMouse);
+        press(Source::OneKey, kMouseKey);
     });
-    connect(m_tapBox, &PromptBox::released, this, [this] { release(Source::OneKey, kMouse); });
-    connect(m_holdBox, &PromptBox::pressed, this, [this] { press(Source::HoldBox, kMouse); });
-    connect(m_holdBox, &PromptBox::released, this, [this] { release(Source::HoldBox, kMouse); });
+    connect(m_tapBox, &PromptBox::released, this, [this] { release(Source::OneKey, kMouseKey); });
+    connect(m_holdBox, &PromptBox::pressed, this, [this] { press(Source::HoldBox, kMouseKey); });
+    connect(m_holdBox, &PromptBox::released, this, [this] { release(Source::HoldBox, kMouseKey); });
     connect(m_choice, &ChoicePanel::chosen, this, [this](const Command& command, Cause cause) {
         if (m_session != nullptr) {
             m_session->perform(command, cause);
@@ -150,6 +158,8 @@ void StagePage::setSession(SessionAdapter* session) {
     m_recall->hide();
     m_remedies->hide();
     m_choice->hide();
+    m_reading->hide();
+    m_closing->hide();
     m_notice->clear();
     m_keys = {};
     m_ownKeys = {};
@@ -161,8 +171,18 @@ void StagePage::setSession(SessionAdapter* session) {
     connect(session, &SessionAdapter::holdPromptChanged, this, [this] { promptsShown(PromptSlot::Hold); });
     connect(session, &SessionAdapter::clockMoved, this, &StagePage::refresh);
     connect(session, &SessionAdapter::faultChanged, this, &StagePage::refreshStanding);
-    connect(session, &SessionAdapter::refused, this,
-            [this](const Refusal& refusal) { showNotice(Words::refusal(refusal, m_session->moment())); });
+    connect(session, &SessionAdapter::refused, this, [this](const Refusal& refusal) {
+        showNotice(Words::refusal(refusal, m_session->moment()));
+        const bool leavesOpen = refusal.reason == RefusalReason::PointsOpen ||
+                                refusal.reason == RefusalReason::LoadsOpen ||
+                                refusal.reason == RefusalReason::HeatMayBeOn;
+        if (leavesOpen) {
+            showClosing();
+        }
+    });
+    connect(session, &SessionAdapter::heldBack, this, [this](const Withheld& withheld) {
+        showNotice(tr("The drill holds it back until %1.").arg(timeOfDay(m_session->moment().utcAt(withheld.until))));
+    });
     promptsShown(PromptSlot::Tap);
     promptsShown(PromptSlot::Hold);
     m_stations->build(session->guide().strips.size());
@@ -194,13 +214,14 @@ void StagePage::refresh() {
     m_points->present(pointsView(guide, moment));
     m_stations->present(guide, moment);
     m_cues->setText(cuesView(guide, moment));
+    presentTold(moment);
     refreshPrompts();
     presentReading();
 }
 
 void StagePage::refreshPrompts() {
     // What a press does must always stand on the screen, so the prompts step back while a panel takes the keys.
-    if (isReading() || m_choice->isVisible()) {
+    if (isReading() || isAsking()) {
         const QString why = isReading() ? tr("Any key goes back to the board") : tr("The question above comes first");
         m_tapBox->setIdle(why);
         m_holdBox->setIdle(why);
@@ -245,6 +266,9 @@ void StagePage::fitType() {
     m_points->setType(type);
     m_recall->setType(type);
     m_remedies->setType(type);
+    m_pause->setType(type);
+    m_reading->setType(type);
+    m_closing->setType(type);
     m_stations->setType(type);
     m_cues->setLargest(type.least);
     m_notice->setLargest(type.least);
@@ -256,7 +280,11 @@ void StagePage::fitType() {
 void StagePage::placeOverlays() {
     m_recall->setGeometry(m_middle->geometry());
     m_remedies->setGeometry(m_middle->geometry());
-    m_choice->setGeometry(m_middle->geometry());
+    for (QWidget* panel :
+         {static_cast<QWidget*>(m_choice), static_cast<QWidget*>(m_reading), static_cast<QWidget*>(m_closing)}) {
+        panel->setGeometry(m_middle->geometry());
+    }
+    m_pause->setGeometry(QRect(m_next->mapTo(this, QPoint(0, 0)), m_next->size()));
 }
 
 void StagePage::resizeEvent(QResizeEvent* event) {

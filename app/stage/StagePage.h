@@ -12,8 +12,12 @@
 #include "bridge/SessionAdapter.h"
 #include "stage/BoardPanels.h"
 #include "stage/ChoicePanel.h"
+#include "stage/ClosingPanel.h"
 #include "stage/OneKey.h"
+#include "stage/PauseBanner.h"
 #include "stage/PromptBox.h"
+#include "stage/ReadingPanel.h"
+#include "stage/RehearsalBar.h"
 #include "stage/RemedyPanel.h"
 #include "stage/StageKeys.h"
 #include "stage/StationTile.h"
@@ -27,6 +31,7 @@ class StagePage final : public QWidget {
 
 public:
     static constexpr Millis kGrowNextAfter{20'000};
+    static constexpr Millis kForgottenAfter{2'000};
     static constexpr int kNoticeFor = 6'000;  // ms
 
     explicit StagePage(const Clock& inputClock, QWidget* parent = nullptr);
@@ -44,6 +49,10 @@ public:
     bool areRemediesOpen() const { return m_remedies->isVisible(); }
     const ClockLine& clockLine() const { return *m_clock; }
     const RemedyPanel& remedies() const { return *m_remedies; }
+    const PauseBanner& pauseBanner() const { return *m_pause; }
+    const ReadingPanel& readingPanel() const { return *m_reading; }
+    const ClosingPanel& closingPanel() const { return *m_closing; }
+    const RehearsalBar& rehearsalBar() const { return *m_rehearsal; }
 
     /// Asks the keys what they have come to. A timer does so while one is down; tests do, too.
     void pollKeys();
@@ -59,6 +68,7 @@ protected:
 
 private:
     /// What can be pressed long: the one key, the key for the boil, and the held prompt under the mouse.
+    static constexpr int kMouseKey = -1;  // stands for the mouse where a key code is asked for
     enum class Source { OneKey, BoilKey, HoldBox };
     static constexpr std::array kSources{Source::OneKey, Source::BoilKey, Source::HoldBox};
 
@@ -76,7 +86,18 @@ private:
     void release(Source source, int key);
     void act(Source source, Press press);
     void answer(const std::optional<Prompt>& prompt, Cause cause, const QString& whenNone);
+    bool takesOwnPress(int qtKey);
+    void ownPress(StageKey key, int qtKey, Cause cause);
     void ownKey(StageKey key, Cause cause);
+    // Questions, readings, the close and the rehearsal's own row (StagePagePanels.cpp).
+    void buildTold();
+    void presentTold(const Moment& moment);
+    void askOrGoOn(Cause cause);
+    void countJar(Cause cause);
+    void showClosing();
+    void rehearse(RehearsalKey key, int qtKey);
+    void runDrill(Drill drill);
+    bool isAsking() const { return m_choice->isVisible() || m_reading->isVisible() || m_closing->isVisible(); }
     void offer(const QString& question, const std::vector<Choice>& choices, Cause cause);
     void tickPoint(std::size_t index, Cause cause);
     void promptsShown(PromptSlot slot);
@@ -94,7 +115,9 @@ private:
     std::array<OneKey, 3> m_keys;
     OneKey m_ownKeys;
     Millis m_lastPress{};
+    Millis m_lastOwnPress{};
     Cause m_pressCause = Cause::Key;
+    Cause m_holdCause = Cause::HeldKey;
     QString m_soundFault;
 
     ClockLine* m_clock;
@@ -111,6 +134,10 @@ private:
     RecallPanel* m_recall;
     RemedyPanel* m_remedies;
     ChoicePanel* m_choice;
+    PauseBanner* m_pause;
+    ReadingPanel* m_reading;
+    ClosingPanel* m_closing;
+    RehearsalBar* m_rehearsal;
     QTimer m_holdTimer;
     QTimer m_noticeTimer;
 };

@@ -24,17 +24,13 @@ void StagePage::keyPressEvent(QKeyEvent* event) {
     } else if (key == StageKey::BoilSeen) {
         press(Source::BoilKey, event->key());
     } else if (key != StageKey::None || (digit >= 0 && digit < static_cast<int>(kPointsShown))) {
-        if (!m_ownKeys.isQuiet()) {
-            return;
-        }
-        m_holdTimer.start();
-        if (m_ownKeys.press(event->key(), inputNow()) == Press::Bounced) {
-            act(Source::OneKey, Press::Bounced);
-        } else if (key != StageKey::None) {
-            ownKey(key, causeOf(event->key()));
-        } else {
+        if (key != StageKey::None) {
+            ownPress(key, event->key(), causeOf(event->key()));
+        } else if (takesOwnPress(event->key())) {
             tickPoint(static_cast<std::size_t>(digit), Cause::Key);
         }
+    } else if (rehearsalKeyOf(event->key()) != RehearsalKey::None && m_session->isRehearsal()) {
+        rehearse(rehearsalKeyOf(event->key()), event->key());
     } else {
         QWidget::keyPressEvent(event);
     }
@@ -63,6 +59,9 @@ void StagePage::press(Source source, int key) {
         return;
     }
     m_lastPress = inputNow();
+    if (!keyOf(source).isDown()) {
+        m_holdCause = key == kMouseKey ? Cause::Mouse : Cause::HeldKey;
+    }
     act(source, keyOf(source).press(key, m_lastPress));
     m_holdTimer.start();
     pollKeys();
@@ -86,8 +85,9 @@ void StagePage::pollKeys() {
     m_tapBox->setPressedLook(one.isDown());
     // Keys of their own act when they go down; what they come to is only waited for.
     m_ownKeys.poll(now);
+    m_closing->poll();
     const bool quiet = std::all_of(m_keys.begin(), m_keys.end(), [](const OneKey& key) { return key.isQuiet(); });
-    if (quiet && m_ownKeys.isQuiet()) {
+    if (quiet && m_ownKeys.isQuiet() && m_closing->isQuiet()) {
         m_holdTimer.stop();
     }
 }
@@ -111,9 +111,9 @@ void StagePage::act(Source source, Press press) {
             return;
         case Press::Hold:
             if (source == Source::BoilKey) {
-                offer(tr("Which load is at a rolling boil?"), boilSeenChoices(m_session->moment()), Cause::HeldKey);
+                offer(tr("Which load is at a rolling boil?"), boilSeenChoices(m_session->moment()), m_holdCause);
             } else {
-                answer(m_session->guide().hold, Cause::HeldKey, tr("Nothing waits for a held press."));
+                answer(m_session->guide().hold, m_holdCause, tr("Nothing waits for a held press."));
             }
             return;
     }
@@ -128,6 +128,41 @@ void StagePage::answer(const std::optional<Prompt>& prompt, Cause cause, const Q
     // A copy: performing it replaces the guide that it came from.
     const Command command = prompt->command;
     m_session->perform(command, cause);
+}
+
+// Keys of their own are guarded as the one key is: one at a time, and none close behind another.
+bool StagePage::takesOwnPress(int qtKey) {
+    if (m_ownKeys.isDown() && inputNow() - m_lastOwnPress >= kForgottenAfter) {
+        m_ownKeys.cancel();  // its release went somewhere else; a lost one must not leave the board without keys
+    }
+    if (!m_ownKeys.isQuiet()) {
+        return false;
+    }
+    m_lastOwnPress = inputNow();
+    m_holdTimer.start();
+    if (m_ownKeys.press(qtKey, inputNow()) == Press::Bounced) {
+        act(Source::OneKey, Press::Bounced);
+        return false;
+    }
+    return true;
+}
+
+void StagePage::ownPress(StageKey key, int qtKey, Cause cause) {
+    if (m_session == nullptr || !takesOwnPress(qtKey)) {
+        return;
+    }
+    if (isReading()) {  // only the mouse comes here; a key has closed it before
+        m_recall->hide();
+        m_remedies->hide();
+        showBoardAgain();
+    } else if (isAsking()) {
+        showNotice(tr("Not taken: the question above comes first."));
+    } else {
+        ownKey(key, cause);
+    }
+    if (isAsking()) {
+        m_ownKeys.cancel();  // a panel has the keyboard now, and gets the release
+    }
 }
 
 void StagePage::ownKey(StageKey key, Cause cause) {
@@ -157,8 +192,26 @@ void StagePage::ownKey(StageKey key, Cause cause) {
             m_choice->ask({}, {{tr("Note for the record"), command, true}}, ChoicePanel::Ask::Confirm);
             refreshPrompts();
             return;
+        case StageKey::Reading:
+            m_reading->ask(readingPlaces(moment));
+            refreshPrompts();
+            return;
+        case StageKey::Questions:
+            askOrGoOn(cause);
+            return;
+        case StageKey::Park:
+            m_choice->ask(tr("Questions put off"), questionChoices(moment), ChoicePanel::Ask::Confirm);
+            refreshPrompts();
+            return;
+        case StageKey::CountJar:
+            countJar(cause);
+            return;
+        case StageKey::Close:
+            showClosing();
+            return;
         case StageKey::More:
             m_choice->ask(tr("What else?"), rareChoices(m_session->guide(), moment), ChoicePanel::Ask::Confirm);
+            refreshPrompts();
             return;
         case StageKey::WhereWasI:
         case StageKey::LookBack:

@@ -7,6 +7,7 @@
 #include "logbook/LoadHistory.h"
 #include "logbook/TextSheet.h"
 #include "quantity/ReadQuantity.h"
+#include "session/Reading.h"
 
 namespace brinebell {
 
@@ -95,6 +96,22 @@ std::string_view pressWords(EventKind kind) {
             return "a point said:";
         case EventKind::NoteAdded:
             return "a note:";
+        case EventKind::QuestionsBegan:
+            return "questions,";
+        case EventKind::QuestionsEnded:
+            return "the end of questions,";
+        case EventKind::ReadingTaken:
+            return "a reading,";
+        case EventKind::QuestionParked:
+            return "a question put off:";
+        case EventKind::QuestionAnswered:
+            return "a question answered,";
+        case EventKind::SwapMade:
+            return "a swap in";
+        case EventKind::JarCounted:
+            return "a jar counted in";
+        case EventKind::StationOff:
+            return "the heat seen off,";
         case EventKind::Undone:
             return "an undoing";
         case EventKind::ClassEnded:
@@ -103,6 +120,12 @@ std::string_view pressWords(EventKind kind) {
             return "the closing of the session";
     }
     return "";
+}
+
+// As it was read; a log from elsewhere may hold a unit that nobody knows.
+std::string readingIn(const Event& event) {
+    const auto unit = readingUnitFromText(event.text);
+    return unit ? printReading(*unit, event.value) : event.text;
 }
 
 class Recording {
@@ -142,6 +165,7 @@ private:
     }
     std::string burnerOf(const Load& planned) const;
     std::vector<std::string> amountsOf(int dish) const;
+    std::vector<std::string> phOf(int dish) const;
     std::string departureIn(const Event& event) const;
     std::string subjectOf(const Event& event) const;
 
@@ -171,6 +195,26 @@ void Recording::writeHead() {
     m_sheet.line("Closed", info.closedUtc ? momentText(*info.closedUtc) : "not closed yet");
 }
 
+// A reading belongs to a dish through its load or its step; without either, to the only dish there is.
+std::vector<std::string> Recording::phOf(int dish) const {
+    const std::vector<Millis> times = sessionTimes(m_record.events);
+    std::vector<std::string> readings;
+    for (std::size_t i = 0; i < m_record.events.size(); ++i) {
+        const Event& event = m_record.events[i];
+        if (event.kind != EventKind::ReadingTaken || event.text != toText(ReadingUnit::Ph)) {
+            continue;
+        }
+        const int of = event.load >= 0       ? m_network.loads.at(static_cast<std::size_t>(event.load)).dish
+                       : event.activity >= 0 ? m_network.activities.at(static_cast<std::size_t>(event.activity)).dish
+                       : m_network.dishes.size() == 1 ? 0
+                                                      : -1;
+        if (of == dish) {
+            readings.push_back(fmt::format("{} at {}", readingIn(event), at(times[i])));
+        }
+    }
+    return readings;
+}
+
 std::vector<std::string> Recording::amountsOf(int dish) const {
     std::vector<std::string> amounts;
     for (const Activity& activity : m_network.activities) {
@@ -198,7 +242,7 @@ void Recording::writeDish(int dish) {
     m_sheet.line("Acid", fmt::format("kind and amount as planned above; strength as bought {}", kNotRecorded));
     m_sheet.line("Lids", kNotRecorded);
     m_sheet.line("Headspace as filled", kNotRecorded);
-    m_sheet.line("pH, if taken", kNotRecorded);
+    m_sheet.line("pH, if taken", joined(phOf(dish)));
     m_sheet.line("Allergens", joined(made.allergens));
     m_sheet.line("Shelf life", orNotRecorded(made.shelfLife));
     m_sheet.line("Storage", orNotRecorded(made.storage));
@@ -400,8 +444,14 @@ std::string Recording::subjectOf(const Event& event) const {
 std::string Recording::departureIn(const Event& event) const {
     switch (event.kind) {
         case EventKind::NoteAdded:
+        case EventKind::ActivityFinished:  // of the closing: what was left unsaid
+        case EventKind::ClassEnded:
         case EventKind::SessionClosed:
             return event.text;
+        case EventKind::SwapMade:
+            return fmt::format("swapped in{}: {}", subjectOf(event), event.text);
+        case EventKind::ReadingTaken:
+            return fmt::format("read {}{}", readingIn(event), subjectOf(event));
         case EventKind::ActivitySkipped:
             return fmt::format("skipped{}: {}", subjectOf(event), orNotRecorded(event.text));
         case EventKind::Undone: {

@@ -8,6 +8,7 @@
 #include "kitchen/CannerHeating.h"
 #include "logbook/History.h"
 #include "safety/BoilingPoint.h"
+#include "session/QuestionPause.h"
 
 namespace brinebell {
 
@@ -174,8 +175,12 @@ Result<std::vector<LivedStep>> livedSteps(const SessionRecord& record) {
         const Activity& activity = record.network.activities[i];
         const ActivityState& lived = state.activities[i];
         const int index = static_cast<int>(i);
-        if (isFixedByRule(activity) || lived.skipped || !lived.started || !lived.ended ||
+        if (isFixedByRule(activity) || lived.skipped || lived.swapped || !lived.started || !lived.ended ||
             marks.disturbed.count(index) > 0 || activity.duration.likely <= Seconds::zero()) {
+            continue;
+        }
+        // Work that was broken off for questions is taken up again slowly; even the rest of it is no measure.
+        if (pausedIn(record.network, state, index, *lived.ended) > Millis::zero()) {
             continue;
         }
         const Seconds took = std::chrono::ceil<Seconds>(*lived.ended - *lived.started);

@@ -8,6 +8,7 @@
 // by simulating again until no limit is stretched or no wait helps. Deterministic; no clock, no randomness.
 #pragma once
 
+#include <algorithm>
 #include <optional>
 #include <vector>
 
@@ -23,8 +24,14 @@ struct ActivityProgress {
     std::optional<Seconds> ended;
     bool skipped = false;              ///< ended without being done; limits from it do not count
     std::optional<Seconds> lastPulse;  ///< when its last look ended (or its setting up, before the first)
+    Seconds paused{};                  ///< of hand work: how long the hands were away from it since it started
     bool operator==(const ActivityProgress&) const = default;
 };
+
+/// What is left at `now` of hand work under way that takes `duration`, at least a second. Requires lived.started.
+inline Seconds workLeft(const ActivityProgress& lived, Seconds duration, Seconds now) {
+    return std::max(Seconds(1), *lived.started + duration + lived.paused - now);
+}
 
 struct Progress {
     Seconds now{};

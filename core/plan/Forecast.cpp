@@ -33,7 +33,7 @@ public:
           m_draw(network, options.durations) {
         for (const ActivityProgress& lived : progress.activities) {
             const Seconds end = lived.ended.value_or(progress.now);
-            m_elapsed.push_back(lived.started ? end - *lived.started : Seconds(-1));
+            m_elapsed.push_back(lived.started ? end - *lived.started - lived.paused : Seconds(-1));
         }
         m_ends.resize(static_cast<std::size_t>(options.runs));
         m_chunks.resize((m_ends.size() + kChunk - 1) / kChunk);

@@ -93,7 +93,7 @@ void SheetChecking::checkThroughout(std::size_t i) {
         }
     }
     const Seconds likely = activity(i).duration.likely;
-    const Seconds needed = isUnderway(i) ? std::max(Seconds(1), start(i) + likely - m_progress.now) : likely;
+    const Seconds needed = isUnderway(i) ? workLeft(lived(i), likely, m_progress.now) : likely;
     if (sum != needed) {
         complain("{}: hands work on it for {} s in all, and it needs {} s", name(i), sum.count(), needed.count());
     }

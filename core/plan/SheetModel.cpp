@@ -91,6 +91,7 @@ Seconds SheetModel::findTick() const {
     for (const ActivityProgress& lived : m_progress.activities) {
         take(lived.started.value_or(Seconds::zero()));
         take(lived.ended.value_or(Seconds::zero()));
+        take(lived.paused);
     }
     return Seconds(std::max<std::int64_t>(step, 1));
 }
@@ -171,7 +172,7 @@ void SheetModel::addRunning(std::size_t i) {
     const Seconds now = m_progress.now;
     placed.start = constant(*lived.started);
     if (a.hands == HandsNeed::Throughout) {
-        const Tick left = ticks(std::max(Seconds(1), *lived.started + durationOf(i) - now));
+        const Tick left = ticks(workLeft(lived, durationOf(i), now));
         // What may not be left is in somebody's hands; what may be left can be lying there.
         const Moment from = a.mayPause ? Moment{m_model.addVariable(ticks(now), m_horizon), 0} : constant(now);
         if (a.mayPause) {

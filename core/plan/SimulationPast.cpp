@@ -89,7 +89,7 @@ void Simulation::takeUpRunning(std::size_t i) {
     const Seconds atLeast = m_now + Seconds(1);
     if (fixed.hands == HandsNeed::Throughout) {
         r.phase = Phase::Left;
-        r.workLeft = std::max(Seconds(1), r.started + (*m_durations)[i] - m_now);
+        r.workLeft = workLeft(m_progress->activities[i], (*m_durations)[i], m_now);
         const int hand = handFor(i, HandWork::Work, r.workLeft);
         if (hand >= 0) {
             takeHand(hand, i, HandWork::Work, r.workLeft, fixed.mayPause);

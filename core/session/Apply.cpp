@@ -3,6 +3,8 @@
 #include <algorithm>
 
 #include "session/CannerSteps.h"
+#include "session/Closing.h"
+#include "session/Told.h"
 
 namespace brinebell {
 
@@ -39,6 +41,7 @@ private:
     void keepLoad(UndoRecord& record, int load) const;
     void barUndo();
     void takeStations(int activity);
+    void light(UndoRecord& record, int activity, bool lit);
     bool isRunning(int i) const;
     ActivityState& activity(int i) { return m_state.activities[static_cast<std::size_t>(i)]; }
     const Activity& planned(int i) const { return m_network.activities[static_cast<std::size_t>(i)]; }
@@ -66,7 +69,8 @@ bool Application::fits() const {
     if (m_event.kind == EventKind::SessionStarted) {
         return !m_state.started;
     }
-    const bool afterwards = m_event.kind == EventKind::SealsChecked || m_event.kind == EventKind::NoteAdded;
+    const bool afterwards = m_event.kind == EventKind::SealsChecked || m_event.kind == EventKind::NoteAdded ||
+                            m_event.kind == EventKind::ReadingTaken || m_event.kind == EventKind::QuestionAnswered;
     return m_state.started && (!m_state.closed || afterwards);
 }
 
@@ -125,6 +129,15 @@ bool Application::run() {
             m_state.closed = true;
             m_state.undo.clear();
             return true;
+        case EventKind::QuestionsBegan:
+        case EventKind::QuestionsEnded:
+        case EventKind::ReadingTaken:
+        case EventKind::QuestionParked:
+        case EventKind::QuestionAnswered:
+        case EventKind::SwapMade:
+        case EventKind::JarCounted:
+        case EventKind::StationOff:
+            return applyTold(m_network, m_state, m_event, m_elapsed, isTakenBack(m_event.kind) ? &record() : nullptr);
     }
     return false;
 }
@@ -178,6 +191,18 @@ void Application::takeStations(int i) {
     }
 }
 
+// Heat that was put under something stays on until somebody says otherwise.
+void Application::light(UndoRecord& record, int i, bool lit) {
+    for (const int h : planned(i).stationHolds) {
+        const int station = m_state.stationOf[static_cast<std::size_t>(h)];
+        if (station < 0 || !canBeLeftOn(m_network.stations[static_cast<std::size_t>(station)])) {
+            continue;
+        }
+        record.lit.emplace_back(station, m_state.lit[static_cast<std::size_t>(station)]);
+        m_state.lit[static_cast<std::size_t>(station)] = lit;
+    }
+}
+
 // ---- transitions
 // ---------------------------------------------------------------------------------------------------
 
@@ -225,6 +250,9 @@ bool Application::startActivity() {
     keep(undo, i);
     activity(i).started = m_elapsed;
     takeStations(i);
+    if (heatsItsStation(planned(i).kind)) {
+        light(undo, i, true);
+    }
     if (planned(i).kind == ActivityKind::Lift) {
         const int l = planned(i).load;
         const int rest = m_network.loads[static_cast<std::size_t>(l)].rest;
@@ -257,6 +285,7 @@ bool Application::finishActivity() {
             keep(undo, heatUp);
             activity(heatUp).started = m_elapsed;
             takeStations(heatUp);
+            light(undo, heatUp, true);
             loaded.phase = LoadPhase::Lowered;
         } else {
             loaded.phase = LoadPhase::Cooling;
@@ -304,6 +333,9 @@ bool Application::moveInCanner() {
         keepLoad(undo, m_event.load);
         for (const auto* list : {&change->ended, &change->started}) {
             std::for_each(list->begin(), list->end(), [&](int i) { keep(undo, i); });
+        }
+        if (m_event.kind == EventKind::HeatOff) {
+            light(undo, plannedLoad().process, false);
         }
     }
     for (const int i : change->ended) {
@@ -404,6 +436,12 @@ bool Application::undo() {
     }
     for (const int point : taken.pointsSaid) {
         m_state.said[static_cast<std::size_t>(point)] = false;
+    }
+    for (auto was = taken.lit.rbegin(); was != taken.lit.rend(); ++was) {
+        m_state.lit[static_cast<std::size_t>(was->first)] = was->second;
+    }
+    for (const int question : taken.questions) {
+        m_state.questions[static_cast<std::size_t>(question)].answered = false;
     }
     if (taken.endedClass) {
         m_state.classEnded = false;

@@ -4,6 +4,10 @@
 
 #include "quantity/ReadQuantity.h"
 #include "session/CannerSteps.h"
+#include "session/Closing.h"
+#include "session/QuestionPause.h"
+#include "session/Reading.h"
+#include "session/Told.h"
 
 namespace brinebell {
 
@@ -24,6 +28,9 @@ public:
     Decision run() const;
 
 private:
+    Decision choose() const;
+    Decision tell() const;
+    Decision withHandsBack(std::vector<Event> events) const;
     Decision start() const;
     Decision finish() const;
     Decision skip() const;
@@ -49,8 +56,8 @@ private:
     int holdInTheWay() const;
     int passedSafetyLimit() const;
     Millis overdue(const HoldLimit& limit) const;
-    bool pointsOpen() const;
-    int heatStillOn() const;
+    bool pointsOpen() const { return !openEndsOf(m_network, m_state).points.empty(); }
+    void keepOpenPoints(Decision& decision) const;
 
     const Network& m_network;
     const State& m_state;
@@ -108,6 +115,41 @@ std::optional<Refusal> Deciding::missingText() const {
 }
 
 Decision Deciding::run() const {
+    Decision decision = choose();
+    auto* events = std::get_if<std::vector<Event>>(&decision);
+    if (events != nullptr && inQuestions(m_state) && bringsHandsBack(m_network, m_command)) {
+        return withHandsBack(std::move(*events));
+    }
+    return decision;
+}
+
+// The pause ends with an event of its own, so that its length stands in the log; an undo of the press does not bring
+// the questions back.
+Decision Deciding::withHandsBack(std::vector<Event> events) const {
+    const Millis length = m_elapsed - m_state.pauses.back().began;
+    Decision ended = event(EventKind::QuestionsEnded, length.count());
+    for (Event& event : events) {
+        ++event.sequence;
+    }
+    events.insert(events.begin(), std::move(std::get<std::vector<Event>>(ended).front()));
+    return events;
+}
+
+Decision Deciding::tell() const {
+    auto answer = decideTold(m_network, m_state, m_command, m_elapsed);
+    if (const auto* refusal = std::get_if<Refusal>(&answer)) {
+        return *refusal;
+    }
+    auto& told = std::get<ToldEvent>(answer);
+    Decision decision = event(told.kind, told.value);
+    Event& made = std::get<std::vector<Event>>(decision).front();
+    made.activity = told.activity;
+    made.load = told.load;
+    made.text = std::move(told.text);
+    return decision;
+}
+
+Decision Deciding::choose() const {
     if (m_command.kind == CommandKind::StartSession) {
         return m_state.started ? refuse(RefusalReason::AlreadyStarted)
                                : event(EventKind::SessionStarted, m_command.value == 2 ? 2 : 1);
@@ -118,13 +160,12 @@ Decision Deciding::run() const {
     if (m_command.text.size() > kMaxText) {
         return refuse(RefusalReason::TextTooLong);
     }
-    const bool afterwards = m_command.kind == CommandKind::CheckSeals || m_command.kind == CommandKind::AddNote;
+    const bool afterwards = m_command.kind == CommandKind::CheckSeals || m_command.kind == CommandKind::AddNote ||
+                            m_command.kind == CommandKind::TakeReading || m_command.kind == CommandKind::AnswerQuestion;
     if (m_state.closed && !afterwards) {
         return refuse(RefusalReason::SessionIsClosed);
     }
     switch (m_command.kind) {
-        case CommandKind::StartSession:
-            break;
         case CommandKind::Start:
             return start();
         case CommandKind::Finish:
@@ -160,6 +201,17 @@ Decision Deciding::run() const {
             return endClass();
         case CommandKind::CloseSession:
             return close();
+        case CommandKind::PauseForQuestions:
+        case CommandKind::ResumeFromQuestions:
+        case CommandKind::TakeReading:
+        case CommandKind::ParkQuestion:
+        case CommandKind::AnswerQuestion:
+        case CommandKind::MakeSwap:
+        case CommandKind::CountJar:
+        case CommandKind::SeeStationOff:
+            return tell();
+        case CommandKind::StartSession:
+            break;
     }
     return refuse(RefusalReason::NotStarted);
 }
@@ -255,7 +307,11 @@ Decision Deciding::finish() const {
     if (planned().kind == ActivityKind::Closing && pointsOpen() && m_command.value != 1) {
         return refuse(RefusalReason::PointsOpen);
     }
-    return event(EventKind::ActivityFinished);
+    Decision decision = event(EventKind::ActivityFinished);
+    if (planned().kind == ActivityKind::Closing) {
+        keepOpenPoints(decision);
+    }
+    return decision;
 }
 
 Decision Deciding::skip() const {
@@ -271,7 +327,14 @@ Decision Deciding::skip() const {
     if (lived(m_command.activity).ended) {
         return refuse(RefusalReason::AlreadyDone);
     }
-    return event(EventKind::ActivitySkipped);
+    if (m_command.text.empty() && m_command.value != 1) {
+        return refuse(RefusalReason::TextMissing);
+    }
+    Decision decision = event(EventKind::ActivitySkipped, m_command.text.empty() ? 1 : 0);
+    if (m_command.text.empty()) {
+        std::get<std::vector<Event>>(decision).front().text = "no reason given";
+    }
+    return decision;
 }
 
 Decision Deciding::look() const {
@@ -346,13 +409,11 @@ Decision Deciding::checkSeals(const LoadState& load) const {
 // ---- the class
 // -----------------------------------------------------------------------------------------------------
 
-bool Deciding::pointsOpen() const {
-    for (std::size_t t = 0; t < m_network.talk.size(); ++t) {
-        if (m_network.talk[t].mustSay && !m_state.said[t]) {
-            return true;
-        }
-    }
-    return false;
+// What is left unsaid when the room empties stands in the log; heat and loads are the kitchen's, which goes on.
+void Deciding::keepOpenPoints(Decision& decision) const {
+    OpenEnds open = openEndsOf(m_network, m_state);
+    open.hot.clear();
+    std::get<std::vector<Event>>(decision).front().text = leftOpenWords(m_network, open);
 }
 
 Decision Deciding::say() const {
@@ -379,52 +440,24 @@ Decision Deciding::endClass() const {
     if (pointsOpen() && m_command.value != 1) {
         return refuse(RefusalReason::PointsOpen);
     }
-    return event(EventKind::ClassEnded);
-}
-
-// What still runs on a burner or in the oven; -1 when nothing does.
-int Deciding::heatStillOn() const {
-    for (std::size_t h = 0; h < m_network.stationHolds.size(); ++h) {
-        const int station = m_state.stationOf[h];
-        if (station < 0) {
-            continue;
-        }
-        const StationKind kind = m_network.stations[static_cast<std::size_t>(station)].kind;
-        if (kind != StationKind::Burner && kind != StationKind::Oven) {
-            continue;
-        }
-        for (const int i : m_network.stationHolds[h].activities) {
-            if (lived(i).started && !lived(i).ended) {
-                return i;
-            }
-        }
-    }
-    return -1;
+    Decision decision = event(EventKind::ClassEnded);
+    keepOpenPoints(decision);
+    return decision;
 }
 
 Decision Deciding::close() const {
-    for (std::size_t l = 0; l < m_state.loads.size(); ++l) {
-        const LoadPhase phase = m_state.loads[l].phase;
-        if (phase != LoadPhase::Cooling && phase != LoadPhase::SealsChecked && phase != LoadPhase::SetAside) {
-            return refuse(RefusalReason::LoadsOpen, static_cast<int>(l));
-        }
+    const OpenEnds open = openEndsOf(m_network, m_state);
+    if (!open.loads.empty()) {
+        return refuse(RefusalReason::LoadsOpen, open.loads.front());
     }
-    const int hot = heatStillOn();
-    if (hot >= 0 && m_command.value != 1) {
-        return refuse(RefusalReason::HeatStillOn, hot);
-    }
-    if (pointsOpen() && m_command.value != 1) {
+    if (!open.points.empty() && m_command.value != 1) {
         return refuse(RefusalReason::PointsOpen);
     }
+    if (!open.hot.empty() && m_command.value != 1) {
+        return refuse(RefusalReason::HeatMayBeOn, open.hot.front());
+    }
     Decision decision = event(EventKind::SessionClosed);
-    std::string& text = std::get<std::vector<Event>>(decision).front().text;
-    if (pointsOpen()) {
-        text = "closed with safety points left unsaid";
-    }
-    if (hot >= 0) {
-        text = fmt::format("{}closed with the heat on: {}", pointsOpen() ? text + "; " : "",
-                           m_network.activities[static_cast<std::size_t>(hot)].title);
-    }
+    std::get<std::vector<Event>>(decision).front().text = leftOpenWords(m_network, open);
     return decision;
 }
 
@@ -437,6 +470,7 @@ Decision decide(const Network& network, const State& state, const Command& comma
 std::string describe(const Refusal& refusal, const Network& network) {
     const auto wait = [&] { return printDuration(std::chrono::ceil<Seconds>(refusal.wait)); };
     const auto title = [&] { return network.activities.at(static_cast<std::size_t>(refusal.other)).title; };
+    const auto station = [&] { return network.stations.at(static_cast<std::size_t>(refusal.other)).name; };
     switch (refusal.reason) {
         case RefusalReason::NotStarted:
             return "the session has not started";
@@ -510,14 +544,36 @@ std::string describe(const Refusal& refusal, const Network& network) {
         case RefusalReason::LoadsOpen:
             return fmt::format("load {} is not cooling yet; finish it or set it aside",
                                network.loads.at(static_cast<std::size_t>(refusal.other)).number);
-        case RefusalReason::HeatStillOn:
-            return fmt::format("the heat is still on: \"{}\"; finish it first", title());
         case RefusalReason::PointsOpen:
             return "there are safety points left to say";
         case RefusalReason::TextMissing:
             return "say why";
         case RefusalReason::TextTooLong:
             return "the text is too long: at most 2,000 characters";
+        case RefusalReason::AlreadyInQuestions:
+            return "the class is asking already";
+        case RefusalReason::NotInQuestions:
+            return "nobody is asking";
+        case RefusalReason::UnknownUnit:
+            return "a reading needs a unit that is known: celsius, fahrenheit, ph, psi-gauge or kpa-gauge";
+        case RefusalReason::ReadingOutOfRange: {
+            const auto unit = static_cast<ReadingUnit>(refusal.other);
+            const ReadingRange range = readingRange(unit);
+            return fmt::format("the reading is outside {} to {}", printReading(unit, range.low),
+                               printReading(unit, range.high));
+        }
+        case RefusalReason::NotPerJar:
+            return "this is not done jar by jar";
+        case RefusalReason::AllJarsCounted:
+            return "all its jars are counted";
+        case RefusalReason::NoSuchQuestion:
+            return "no such question is open";
+        case RefusalReason::NoSuchStation:
+            return "there is no such station";
+        case RefusalReason::HeatNotOn:
+            return fmt::format("nothing is known to be on at {}", station());
+        case RefusalReason::HeatMayBeOn:
+            return fmt::format("nobody has said that {} is off", station());
         case RefusalReason::HoldPassed: {
             const HoldLimit& limit = network.limits.at(static_cast<std::size_t>(refusal.other));
             return fmt::format("\"{}\" has waited {} too long: {}",

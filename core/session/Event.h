@@ -17,8 +17,8 @@ namespace brinebell {
 enum class EventKind {
     SessionStarted,    ///< value: 1 live, 2 rehearsal
     ActivityStarted,   ///< activity; value 1 and text: a safety limit was passed, and this remedy was carried out
-    ActivityFinished,  ///< activity; the hands are free, the end-point was seen
-    ActivitySkipped,   ///< activity, text: why
+    ActivityFinished,  ///< activity; the hands are free, the end-point was seen; of the closing, text: as ClassEnded
+    ActivitySkipped,   ///< activity, text: why; value 1: no reason was given, and the text says so
     PulseDone,         ///< activity; looked at and turned
     WaterChecked,      ///< load, text: what was confirmed: "Water 1 in over the lids, lid on"
     BoilSeen,          ///< load, value: required process time in ms, fixed now; a steam canner's full column of steam
@@ -35,11 +35,19 @@ enum class EventKind {
     LoadSetAside,      ///< load, text: why and what becomes of the jars (refrigerate, discard, reprocess)
     SealsChecked,   ///< load, sealed/unsealed/broken, text: who; value 1: before the jars had cooled 12 h, knowingly.
                     ///< A later one corrects an earlier one; both stay
-    PointSaid,      ///< value: index into the network's talk
-    NoteAdded,      ///< text
-    Undone,         ///< value: sequence number of the event whose effect is taken back
-    ClassEnded,     ///< the room empties
-    SessionClosed,  ///< the kitchen is closed; text: "open points left unsaid" where it was so
+    PointSaid,         ///< value: index into the network's talk
+    NoteAdded,         ///< text
+    QuestionsBegan,    ///< the hands stop for questions
+    QuestionsEnded,    ///< value: how long they lasted, ms
+    ReadingTaken,    ///< value: thousandths of the unit, text: the unit (Reading.h); activity and load where it belongs
+    QuestionParked,  ///< text
+    QuestionAnswered,  ///< value: sequence number of the event that parked it
+    SwapMade,          ///< activity, text: what stands in for what
+    JarCounted,        ///< activity, value: jars done so far
+    StationOff,        ///< value: index into the network's stations; somebody saw that its heat is off
+    Undone,            ///< value: sequence number of the event whose effect is taken back
+    ClassEnded,        ///< the room empties; text: what was left open in spite of it, as on closing
+    SessionClosed,     ///< the kitchen is closed; text: what was left open (Closing.h), empty where nothing was
 };
 
 /// Who caused it.

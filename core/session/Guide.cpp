@@ -3,6 +3,8 @@
 #include <algorithm>
 
 #include "session/CannerSteps.h"
+#include "session/Closing.h"
+#include "session/QuestionPause.h"
 
 namespace brinebell {
 
@@ -32,7 +34,10 @@ private:
     bool mayBeSaid(int talk) const;
     std::optional<AwaitedSight> awaited(int load) const;
     Millis expectedInCanner(int load) const;
-    Millis expectedEnd(int i) const { return startedAt(i) + planned(i).duration.likely; }
+    std::optional<Prompt> handsBack() const;
+    Millis expectedEnd(int i) const {
+        return startedAt(i) + planned(i).duration.likely + pausedIn(m_network, m_state, i, m_elapsed);
+    }
     void fillHandsOn(Guide& guide) const;
     void fillNext(Guide& guide) const;
     void fillStrips(Guide& guide) const;
@@ -98,6 +103,14 @@ std::optional<Prompt> Guiding::tap(const Guide& guide) const {
     }
     if (m_state.closed) {
         return std::nullopt;
+    }
+    if (inQuestions(m_state)) {
+        // Pots run on: what they want comes before the way back to the work.
+        for (const auto& choice : {heatOff(), lookWanted(guide), timeIsUp(), handsBack()}) {
+            if (choice) {
+                return choice;
+            }
+        }
     }
     // While the hands are free, what should be over by now is asked about before there is talk.
     for (const auto& choice :
@@ -238,6 +251,13 @@ std::optional<Prompt> Guiding::finishBySight(Seconds ThreePoint::*from) const {
     return forActivity(PromptKind::FinishActivity, CommandKind::Finish, soonest, planned(soonest).load);
 }
 
+std::optional<Prompt> Guiding::handsBack() const {
+    Prompt prompt;
+    prompt.kind = PromptKind::ResumeFromQuestions;
+    prompt.command.kind = CommandKind::ResumeFromQuestions;
+    return prompt;
+}
+
 std::optional<Prompt> Guiding::end() const {
     const bool allDone = std::all_of(m_state.activities.begin(), m_state.activities.end(),
                                      [](const ActivityState& a) { return a.ended.has_value(); });
@@ -245,6 +265,13 @@ std::optional<Prompt> Guiding::end() const {
         return std::nullopt;
     }
     Prompt prompt;
+    const OpenEnds open = openEndsOf(m_network, m_state);
+    if (m_state.classEnded && !open.hot.empty()) {
+        prompt.kind = PromptKind::ConfirmOff;
+        prompt.command.kind = CommandKind::SeeStationOff;
+        prompt.command.value = open.hot.front();
+        return prompt;
+    }
     prompt.kind = m_state.classEnded ? PromptKind::CloseSession : PromptKind::EndClass;
     prompt.command.kind = m_state.classEnded ? CommandKind::CloseSession : CommandKind::EndClass;
     return accepts(prompt.command) ? std::optional(prompt) : std::nullopt;

@@ -31,6 +31,8 @@ enum class PromptKind {
     VouchBoil,
     StartLift,
     ConfirmRemedy,  ///< a safety limit was passed: its remedy was carried out, and `activity` starts
+    ResumeFromQuestions,
+    ConfirmOff,  ///< command.value: the station whose heat is seen to be off
     EndClass,
     CloseSession
 };

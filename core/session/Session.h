@@ -34,7 +34,7 @@ enum class CommandKind {
     Start,   ///< activity; value 1: the remedy for a passed safety limit was carried out. Also Lift (held), which needs
              ///< the rest to be over
     Finish,  ///< activity; finishing Lower starts HeatUp, finishing Lift puts the load to cool
-    Skip,    ///< activity (recipe steps only), text
+    Skip,    ///< activity (recipe steps only), text: why; value 1: no reason is given
     Pulse,   ///< activity
     CheckWater,   ///< load (held); before a boil or steam counts
     SeeBoil,      ///< load (held)
@@ -50,9 +50,17 @@ enum class CommandKind {
     CheckSeals,   ///< load, sealed, unsealed, broken, text: who; again: corrects; value 1: although not cooled 12 h
     SayPoint,     ///< value: talk index
     AddNote,      ///< text
-    Undo,         ///< takes back the newest press that can be taken back
-    EndClass,
-    CloseSession,  ///< value 1: close although must-say points are open, or a burner or the oven is at work
+    PauseForQuestions,    ///< the hands stop; pots and counts go on (QuestionPause.h)
+    ResumeFromQuestions,  ///< the hands go on; what needs them does so by itself
+    TakeReading,          ///< value: thousandths, text: the unit (Reading.h), activity and load: -1 or where it belongs
+    ParkQuestion,         ///< text
+    AnswerQuestion,       ///< value: sequence number of the event that parked it
+    MakeSwap,             ///< activity, text: what stands in for what
+    CountJar,             ///< activity: one more jar of a step that is done jar by jar
+    SeeStationOff,        ///< value: station whose heat was seen to be off
+    Undo,                 ///< takes back the newest press that can be taken back
+    EndClass,             ///< value 1: although must-say points are open
+    CloseSession,         ///< value 1: although must-say points are open, or heat may be on; loads are never left open
 };
 
 struct Command {
@@ -102,11 +110,20 @@ enum class RefusalReason {
     NothingToUndo,
     CannotUndoLostBoil,
     LoadsOpen,
-    HeatStillOn /* other: the activity on a burner or in the oven */,
     PointsOpen,
     TextMissing,
     TextTooLong,
     UseCannerKeys,
+    AlreadyInQuestions,
+    NotInQuestions,
+    UnknownUnit,
+    ReadingOutOfRange,  ///< other: the ReadingUnit
+    NotPerJar,
+    AllJarsCounted,
+    NoSuchQuestion,
+    NoSuchStation,
+    HeatNotOn,    ///< other: the station
+    HeatMayBeOn,  ///< other: the first such station
     HoldPassed /* other: the limit; wait: by how much */,
 };
 struct Refusal {

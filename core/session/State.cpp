@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cassert>
 
+#include "session/QuestionPause.h"
+
 namespace brinebell {
 
 namespace {
@@ -27,6 +29,7 @@ State initialState(const Network& network) {
     state.loads.resize(network.loads.size());
     state.said.assign(network.talk.size(), false);
     state.stationOf.assign(network.stationHolds.size(), -1);
+    state.lit.assign(network.stations.size(), false);
     return state;
 }
 
@@ -46,14 +49,16 @@ Millis elapsedAt(const State& state, const Stamp& now) {
     return state.started ? state.lastElapsed + elapsedBetween(state.lastStamp, now) : Millis::zero();
 }
 
-Progress progressOf(const Network&, const State& state, const Stamp& now) {
+Progress progressOf(const Network& network, const State& state, const Stamp& now) {
     Progress progress;
-    progress.now = wholeSeconds(elapsedAt(state, now));
+    const Millis elapsed = elapsedAt(state, now);
+    progress.now = wholeSeconds(elapsed);
     progress.activities.resize(state.activities.size());
     for (std::size_t i = 0; i < state.activities.size(); ++i) {
         const ActivityState& lived = state.activities[i];
         progress.activities[i] = {wholeSeconds(lived.started), wholeSeconds(lived.ended), lived.skipped,
-                                  wholeSeconds(lived.lastPulse)};
+                                  wholeSeconds(lived.lastPulse),
+                                  wholeSeconds(pausedIn(network, state, static_cast<int>(i), elapsed))};
     }
     progress.stationOf = state.stationOf;
     return progress;

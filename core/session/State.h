@@ -2,6 +2,7 @@
 #pragma once
 
 #include <optional>
+#include <string>
 #include <vector>
 
 #include "plan/Dispatcher.h"
@@ -16,6 +17,8 @@ struct ActivityState {
     std::optional<Millis> lastPulse;
     int pulses = 0;
     bool skipped = false;
+    int jarsDone = 0;      ///< counted off, of the activity's jars
+    bool swapped = false;  ///< the teacher put something in the place of something; learning leaves it out
     bool operator==(const ActivityState&) const = default;
 };
 
@@ -54,12 +57,30 @@ struct LoadState {
     bool operator==(const LoadState&) const = default;
 };
 
+/// A stretch of time in which the class asked and the hands stood still.
+struct QuestionPause {
+    Millis began{};
+    std::optional<Millis> ended;  ///< none: it still lasts
+    bool operator==(const QuestionPause&) const = default;
+};
+
+/// A question put off for later.
+struct ParkedQuestion {
+    std::int64_t sequence = 0;  ///< of the event that parked it
+    Millis parked{};
+    std::string text;
+    bool answered = false;
+    bool operator==(const ParkedQuestion&) const = default;
+};
+
 /// What one press changed, kept so that an undo can put it back.
 struct UndoRecord {
     std::int64_t sequence = 0;  ///< the first event of the press
     std::vector<std::pair<int, ActivityState>> activities;
     std::vector<std::pair<int, LoadState>> loads;
     std::vector<int> pointsSaid;
+    std::vector<std::pair<int, bool>> lit;  ///< stations, as they were
+    std::vector<int> questions;             ///< answered by this press
     bool endedClass = false;
     bool operator==(const UndoRecord&) const = default;
 };
@@ -75,8 +96,11 @@ struct State {
     Millis lastElapsed{};  ///< session time of lastStamp
     std::vector<ActivityState> activities;
     std::vector<LoadState> loads;
-    std::vector<bool> said;        ///< by index into the network's talk
-    std::vector<int> stationOf;    ///< by station hold
+    std::vector<bool> said;      ///< by index into the network's talk
+    std::vector<int> stationOf;  ///< by station hold
+    std::vector<bool> lit;       ///< by station: a burner or oven was put to use, and nobody has said it is off
+    std::vector<QuestionPause> pauses;
+    std::vector<ParkedQuestion> questions;
     std::vector<UndoRecord> undo;  ///< newest last, at most kUndoDepth
     bool undoBarred = false;       ///< the newest press cannot be taken back (a lost boil, a load set aside)
     bool operator==(const State&) const = default;
@@ -88,6 +112,10 @@ State initialState(const Network& network);
 
 /// Whether no hold that still has something to do stands on `station`.
 bool stationFree(const Network& network, const State& state, int station);
+
+inline bool inQuestions(const State& state) {
+    return !state.pauses.empty() && !state.pauses.back().ended;
+}
 
 /// Session time at `now`. Never less than at the last event.
 Millis elapsedAt(const State& state, const Stamp& now);

@@ -17,17 +17,18 @@ std::unique_ptr<Logbook> openLogbook(const QTemporaryDir& folder) {
     return opened ? std::make_unique<Logbook>(std::move(*opened)) : nullptr;
 }
 
-Ground groundOf(const Clock& clock, Logbook* logbook) {
+Ground groundOf(const Clock& clock, Logbook* logbook, CueSpeaker& speaker) {
     Ground ground;
     ground.clock = &clock;
     ground.logbook = logbook;
+    ground.speaker = &speaker;
     return ground;
 }
 
 }  // namespace
 
 Bench::Bench(const QString& classFile, int width, int height)
-    : clock(kEvening), logbook(openLogbook(folder)), window(groundOf(clock, logbook.get())) {
+    : clock(kEvening), logbook(openLogbook(folder)), window(groundOf(clock, logbook.get(), speaker)) {
     window.resize(width, height);
     window.begin({}, classFile);
     window.show();

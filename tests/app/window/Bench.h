@@ -5,9 +5,27 @@
 #include <memory>
 
 #include "MainWindow.h"
+#include "sound/CueSpeaker.h"
 #include "stage/StagePage.h"
 
 namespace brinebell {
+
+/// Remembers what it was asked to sound, and loses its device when it is told to.
+class FakeSpeaker final : public CueSpeaker {
+public:
+    void play(CueSound sound) override { played.push_back(sound); }
+    void setVolume(double) override {}
+    void setQuiet(bool) override {}
+    SoundState state() const override { return m_state; }
+    void unplug() {
+        m_state = {SoundState::Kind::NoDevice, QStringLiteral("no device")};
+        emit stateChanged(m_state);
+    }
+    std::vector<CueSound> played;
+
+private:
+    SoundState m_state{SoundState::Kind::Ready, {}};
+};
 
 class Bench {
 public:
@@ -35,17 +53,20 @@ public:
         return false;
     }
 
+    /// Whether what the prompt says could be so by now, going by likely times.
+    bool isRipe(const Prompt& prompt);
+
     StagePage& stage() { return window.stagePage(); }
     const Guide& guide() { return window.session()->guide(); }
 
     QTemporaryDir folder;
     ManualClock clock;
     std::unique_ptr<Logbook> logbook;
+    FakeSpeaker speaker;
     MainWindow window;
 
 private:
     void driveOnce();
-    bool isRipe(const Prompt& prompt);
 };
 
 QString demonstrationClass();

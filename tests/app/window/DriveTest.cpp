@@ -172,6 +172,7 @@ TEST_F(OnStage, KeepsANoteTypedInItsOwnLine) {
     bench.pass(Millis(2'000));
     bench.tap(Qt::Key_N);
     QTest::keyClicks(QApplication::focusWidget(), QStringLiteral("salt was short"));
+    bench.pass(OneKey::kReadingTime);
     QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
     EXPECT_EQ(bench.window.session()->events().back().kind, EventKind::NoteAdded);
     EXPECT_EQ(bench.window.session()->events().back().text, "salt was short");
@@ -185,9 +186,11 @@ TEST_F(OnStage, SetsALoadAsideOnlyAfterAskingAgain) {
     const auto aside = std::find_if(choices.begin(), choices.end(),
                                     [](const Choice& c) { return c.command.kind == CommandKind::SetAside; });
     ASSERT_NE(aside, choices.end());
+    bench.pass(OneKey::kReadingTime);
     QTest::keyClick(QApplication::focusWidget(), static_cast<Qt::Key>(Qt::Key_1 + (aside - choices.begin())));
     EXPECT_EQ(phase(), LoadPhase::Timing);
     QTest::keyClicks(QApplication::focusWidget(), QStringLiteral("refrigerated"));
+    bench.pass(OneKey::kReadingTime);
     QTest::keyClick(QApplication::focusWidget(), Qt::Key_Return);
     EXPECT_EQ(phase(), LoadPhase::SetAside);
 }

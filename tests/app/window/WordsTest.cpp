@@ -96,6 +96,23 @@ TEST_F(WordsOfASmallClass, SayTheBoilWithItsMinutesAndItsEnd) {
               "rolling boil seen on load 1 — 15 min to 19:27");
 }
 
+TEST(Words, SayThePressureWithItsMinutesAndItsEnd) {
+    const Network network = support::cannerOnly(Method::PressureDial);
+    const State state = initialState(network);
+    Command command;
+    command.value = 11;
+    EXPECT_EQ(Words::prompt({PromptKind::SeePressure, command, -1, 0, -1}, {network, state, Millis(0), kEvening}),
+              "11 psi seen on load 1 — 15 min to 19:27");
+}
+
+TEST(Words, AskForTheWaterByItsDepth) {
+    Network network = support::cannerOnly();
+    network.loads[0].waterCheck = "Water 2 in over the lids, lid on";
+    const State state = initialState(network);
+    EXPECT_EQ(Words::prompt({PromptKind::CheckWater, {}, -1, 0, -1}, {network, state, Millis(0), kEvening}),
+              "load 1: water 2 in over the lids, lid on");
+}
+
 TEST_F(WordsOfASmallClass, SayTheUnwatchedTimeInWords) {
     EXPECT_EQ(Words::prompt({PromptKind::VouchBoil, {}, -1, 0, -1}, moment()),
               "the boil on load 1 held through the 12 min nobody watched");

@@ -92,6 +92,25 @@ TEST(Findings, WhatWasTakenBackTeachesNothing) {
     EXPECT_THAT(livedSteps(record).value(), IsEmpty());
 }
 
+TEST(Findings, WorkBrokenOffForQuestionsTeachesNothing) {
+    SessionRecord record = sessionWith("test-relish/chop", 12);
+    record.events.pop_back();
+    record.events.push_back(test::event(3, EventKind::QuestionsBegan, 12 * 60));
+    record.events.push_back(test::event(4, EventKind::QuestionsEnded, 14 * 60));
+    record.events.push_back(test::event(5, EventKind::ActivityFinished, 22 * 60));
+    record.events.back().activity = indexOf(record.network, "test-relish/chop");
+    EXPECT_THAT(livedSteps(record).value(), IsEmpty());
+}
+
+TEST(Findings, SwappedWorkTeachesNothing) {
+    SessionRecord record = sessionWith("test-relish/chop", 12);
+    Event swap = test::event(4, EventKind::SwapMade, 23 * 60);
+    swap.activity = indexOf(record.network, "test-relish/chop");
+    swap.text = "a food mill for the knife";
+    record.events.push_back(swap);
+    EXPECT_THAT(livedSteps(record).value(), IsEmpty());
+}
+
 TEST(Findings, ProcessCountsAndRestsAreNeverLearned) {
     const Network network = test::smallNetwork();
     const auto steps = livedSteps(test::recordOf(network, test::livedEvening(network))).value();

@@ -1,0 +1,170 @@
+#include "session/Drill.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "session/Cue.h"
+#include "session/QuestionPause.h"
+
+namespace brinebell {
+
+namespace {
+
+Command note(std::string text) {
+    Command command;
+    command.kind = CommandKind::AddNote;
+    command.text = "drill: " + std::move(text);
+    return command;
+}
+
+Command ofLoad(CommandKind kind, int load) {
+    Command command;
+    command.kind = kind;
+    command.load = load;
+    return command;
+}
+
+class Drilling {
+public:
+    Drilling(const Network& network, const State& state, Millis elapsed)
+        : m_network(network), m_state(state), m_elapsed(elapsed) {}
+
+    std::optional<DrillPlan> boilLate() const {
+        const int l = firstIn({LoadPhase::Lowered});
+        if (l < 0) {
+            return std::nullopt;
+        }
+        const auto heatUp = static_cast<std::size_t>(m_network.loads[static_cast<std::size_t>(l)].heatUp);
+        const Millis expected =
+            *m_state.activities[heatUp].started + Millis(m_network.activities[heatUp].duration.likely);
+        return DrillPlan{{note(fmt::format("the boil of load {} is 15 minutes late", l + 1))},
+                         Withheld{CommandKind::SeeBoil, l, std::max(expected, m_elapsed) + kBoilLate},
+                         {}};
+    }
+
+    std::optional<DrillPlan> boilLost() const {
+        const int l = firstIn({LoadPhase::Timing});
+        if (l < 0) {
+            return std::nullopt;
+        }
+        return DrillPlan{{ofLoad(CommandKind::LoseBoil, l), note(fmt::format("the boil of load {} is lost", l + 1))},
+                         std::nullopt,
+                         {}};
+    }
+
+    std::optional<DrillPlan> jarBroke() const {
+        const int l = firstIn({LoadPhase::Lowered, LoadPhase::Timing, LoadPhase::Resting, LoadPhase::Lifting});
+        if (l < 0) {
+            return std::nullopt;
+        }
+        return DrillPlan{{note(fmt::format("a jar broke in load {}", l + 1))}, std::nullopt, {}};
+    }
+
+    std::optional<DrillPlan> burnerFailed() const {
+        const int l = firstIn({LoadPhase::Timing, LoadPhase::Lowered});
+        if (l < 0) {
+            return std::nullopt;
+        }
+        DrillPlan plan;
+        if (m_state.loads[static_cast<std::size_t>(l)].phase == LoadPhase::Timing) {
+            plan.commands.push_back(ofLoad(CommandKind::LoseBoil, l));
+        }
+        plan.commands.push_back(note(fmt::format("the burner under load {} failed", l + 1)));
+        plan.withheld = Withheld{CommandKind::SeeBoil, l, m_elapsed + kBurnerSwapped};
+        return plan;
+    }
+
+    std::optional<DrillPlan> lidStuck() const {
+        const int l = firstIn({LoadPhase::Timing});
+        if (l < 0) {
+            return std::nullopt;
+        }
+        const LoadState& load = m_state.loads[static_cast<std::size_t>(l)];
+        const Millis end = std::max(*load.timingStarted + load.required, m_elapsed);
+        return DrillPlan{{note(fmt::format("the canner's lid is stuck over load {}", l + 1))},
+                         Withheld{CommandKind::TurnHeatOff, l, end + kLidStuck},
+                         {}};
+    }
+
+    std::optional<DrillPlan> questions() const {
+        if (inQuestions(m_state)) {
+            return std::nullopt;
+        }
+        Command pause;
+        pause.kind = CommandKind::PauseForQuestions;
+        return DrillPlan{{pause, note("the class asks")}, std::nullopt, {}};
+    }
+
+private:
+    // By phase in the order given, then by load.
+    int firstIn(std::initializer_list<LoadPhase> phases) const {
+        for (const LoadPhase phase : phases) {
+            for (std::size_t l = 0; l < m_state.loads.size(); ++l) {
+                if (m_state.loads[l].phase == phase) {
+                    return static_cast<int>(l);
+                }
+            }
+        }
+        return -1;
+    }
+
+    const Network& m_network;
+    const State& m_state;
+    Millis m_elapsed;
+};
+
+}  // namespace
+
+std::optional<DrillPlan> drillAt(const Network& network, const State& state, Millis elapsed, Drill drill) {
+    if (!state.started || state.closed || !state.rehearsal) {
+        return std::nullopt;
+    }
+    const Drilling drilling(network, state, elapsed);
+    switch (drill) {
+        case Drill::BoilLate:
+            return drilling.boilLate();
+        case Drill::BoilLost:
+            return drilling.boilLost();
+        case Drill::JarBroke:
+            return drilling.jarBroke();
+        case Drill::BurnerFailed:
+            return drilling.burnerFailed();
+        case Drill::LidStuck:
+            return drilling.lidStuck();
+        case Drill::Questions:
+            return drilling.questions();
+        case Drill::PowerCut:
+            return DrillPlan{{note("the power is cut for 3 minutes")}, std::nullopt, kPowerCut};
+    }
+    return std::nullopt;
+}
+
+std::optional<Millis> nextEvent(const Network& network, const State& state, const RunSheet& outlook, Millis elapsed) {
+    std::optional<Millis> next = nextChange(network, state, elapsed);
+    const auto consider = [&](Millis moment) {
+        if (moment > elapsed && (!next || moment < *next)) {
+            next = moment;
+        }
+    };
+    // What waits for a press, its own or of what comes before, is not brought by the clock: the outlook has it a second
+    // ahead for as long as nobody presses.
+    const auto bringsClock = [&](std::size_t i) {
+        const auto& before = network.activities[i].after;
+        return outlook.activities[i].start > elapsed + Seconds(1) &&
+               std::all_of(before.begin(), before.end(),
+                           [&](int b) { return state.activities[static_cast<std::size_t>(b)].ended.has_value(); });
+    };
+    for (std::size_t i = 0; i < state.activities.size(); ++i) {
+        const ActivityState& lived = state.activities[i];
+        if (!lived.started && !lived.ended && bringsClock(i)) {
+            consider(outlook.activities[i].start);
+        } else if (lived.started && !lived.ended) {
+            consider(*lived.started + Millis(network.activities[i].duration.likely) +
+                     pausedIn(network, state, static_cast<int>(i), elapsed));
+        }
+    }
+    return next;
+}
+
+}  // namespace brinebell
