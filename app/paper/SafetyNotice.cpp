@@ -1,15 +1,14 @@
 #include "paper/SafetyNotice.h"
 
 #include <QCoreApplication>
+#include <string>
+
+#include "safety/SafetyNotice.h"
 
 namespace brinebell {
 
 QString safetyNotice() {
-    return QCoreApplication::translate(
-        "Paper",
-        "Follow the tested recipe and the published process time for your altitude, jar size and pack. Local codes, "
-        "your "
-        "extension office and licensed practice come before this sheet. If in doubt about a jar, do not taste it.");
+    return QCoreApplication::translate("Paper", std::string(safetyFootnote()).c_str());
 }
 
 }  // namespace brinebell

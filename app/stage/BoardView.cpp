@@ -27,6 +27,11 @@ QString joined(const std::vector<std::string>& texts, const QString& between) {
     return list.join(between);
 }
 
+/// The cautions of the activity, or nothing where there is none.
+QString cautionsOf(int index, const Moment& moment) {
+    return index < 0 ? QString() : joined(activityAt(moment, index).cautions, QStringLiteral("  "));
+}
+
 ActionView activityView(const QString& kicker, int index, const Moment& moment) {
     const Activity& activity = activityAt(moment, index);
     ActionView view;
@@ -40,7 +45,7 @@ ActionView activityView(const QString& kicker, int index, const Moment& moment) 
         view.lookFor = view.lookFor.isEmpty() ? jars : jars + QStringLiteral(". ") + view.lookFor;
     }
     view.amounts = joined(activity.amounts, QStringLiteral("  ·  "));
-    view.aside = joined(activity.cautions, QStringLiteral("  "));
+    view.aside = cautionsOf(index, moment);
     return view;
 }
 
@@ -175,7 +180,7 @@ ActionView holdView(const Prompt& hold, const Moment& moment) {
                     Words::sentence(Words::prompt(hold, moment)),
                     BoardWords::tr("Straight up, an inch apart, no draught. Do not tighten the bands."),
                     {},
-                    {}};
+                    cautionsOf(moment.network.loads[static_cast<std::size_t>(hold.load)].lift, moment)};
         default:
             return {BoardWords::tr("Now"), Words::sentence(Words::prompt(hold, moment)), {}, {}, {}};
     }

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "quantity/Quantities.h"
+#include "safety/Confirmation.h"
 #include "safety/Jar.h"
 
 namespace brinebell {
@@ -64,7 +65,7 @@ struct Venue {
     Temperature room = Temperature::fromCelsius(20);
     std::vector<Station> stations;
     std::vector<Canner> canners;
-    std::vector<std::string> confirmedBy;  ///< people who held from-memory table entries against the printed page
+    std::vector<Confirmation> confirmed;  ///< of table entries that rest on memory
     std::string file;
 };
 

@@ -208,7 +208,12 @@ Venue readAll(Document& document) {
     venue.readingDistance =
         head.parsed("reading_distance", lengthWithin(kNearestScreen, kFarthestScreen)).value_or(Length{});
     venue.room = head.parsedIf("room", temperatureWithin(kColdestRoom, kHottestRoom)).value_or(venue.room);
-    venue.confirmedBy = head.texts("confirmed_by");
+    venue.confirmed = readConfirmations(root);
+    // A name alone once vouched for every entry; which one was held against the page must be said.
+    if (head.has("confirmed_by")) {
+        head.fault("confirmed_by", ErrorCode::InvalidInput,
+                   "confirmed_by: say which entry was confirmed, in a table [[confirmed]] with entry, by and on");
+    }
     // A canner is a station too once a class is planned, so their ids must differ.
     UniqueIds ids;
     const std::vector<Table> stations = root.tables("station");

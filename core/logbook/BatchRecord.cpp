@@ -8,6 +8,7 @@
 #include "logbook/TextSheet.h"
 #include "quantity/ReadQuantity.h"
 #include "session/Reading.h"
+#include "safety/SafetyNotice.h"
 
 namespace brinebell {
 
@@ -341,6 +342,9 @@ void Recording::writeCount(const Load& planned, const LoadHistory& lived) {
     m_sheet.line("Table row and band", planned.tableEntry);
     m_sheet.line("Table source", planned.tableSource);
     const CountWords words = countWords(planned.method);
+    if (const Confirmation* confirmed = confirmationOf(m_network, planned)) {
+        m_sheet.line("Row from memory", fmt::format("held against the page by {} on {}", confirmed->by, confirmed->on));
+    }
     if (lived.boils.empty()) {
         m_sheet.line(words.seen, "not seen");
     }
@@ -486,6 +490,8 @@ void Recording::writeSigning() {
     m_sheet.heading("Review", '-');
     m_sheet.line("Reviewed by, date", kNotRecorded);
     m_sheet.line("Initials", kNotRecorded);
+    m_sheet.gap();
+    m_sheet.line("Safety", safetyStatement());
 }
 
 }  // namespace

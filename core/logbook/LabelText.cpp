@@ -3,6 +3,7 @@
 #include "logbook/BatchRecord.h"
 #include "logbook/LoadHistory.h"
 #include "logbook/TextSheet.h"
+#include "safety/SafetyNotice.h"
 
 namespace brinebell {
 
@@ -100,6 +101,8 @@ Result<std::string> labelText(const SessionRecord& record) {
         }
         writeLabel(sheet, (*labels)[l]);
     }
+    sheet.gap();
+    sheet.line("Safety", safetyStatement());
     return sheet.text();
 }
 

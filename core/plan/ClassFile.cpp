@@ -58,7 +58,7 @@ Result<std::string> resolve(const std::string& classFile, std::string_view refer
 }
 
 template <class Value>
-using FileReader = FileResult<Value> (*)(std::string_view toml, const std::string& name);
+using FileReader = std::function<FileResult<Value>(std::string_view toml, const std::string& name)>;
 
 class ClassReader {
 public:
@@ -69,7 +69,7 @@ public:
 
 private:
     template <class Value>
-    std::optional<Value> readNamed(const Table& table, std::string_view key, FileReader<Value> reader);
+    std::optional<Value> readNamed(const Table& table, std::string_view key, const FileReader<Value>& reader);
     void readHead(const Table& head);
     void readVenueOf(const Table& head);
     void readDish(const Table& table);
@@ -92,7 +92,7 @@ private:
 // A fault in reaching the file stands at the line that names it; faults in the file stand under its own name,
 // once.
 template <class Value>
-std::optional<Value> ClassReader::readNamed(const Table& table, std::string_view key, FileReader<Value> reader) {
+std::optional<Value> ClassReader::readNamed(const Table& table, std::string_view key, const FileReader<Value>& reader) {
     const auto path = table.parsed(key, [this](std::string_view text) { return resolve(m_name, text); });
     if (!path) {
         return std::nullopt;
@@ -232,10 +232,7 @@ void ClassReader::checkProcess(const Table& table, const PlannedDish& dish, cons
     if (!m_plan.venue.altitude) {
         return;
     }
-    const auto& confirmedBy = m_plan.venue.confirmedBy;
-    const auto answer =
-        ProcessTables::published().find({dish.recipe.product, dish.recipe.pack, dish.jar, m_plan.venue.altitude->height,
-                                         canner.method, confirmedBy.empty() ? "" : confirmedBy.front()});
+    const auto answer = ProcessTables::published().find(processQuery(m_plan, dish, canner.method));
     if (!answer) {
         table.fault("recipe", answer.error().code, "recipe: " + answer.error().message);
     }
@@ -243,7 +240,9 @@ void ClassReader::checkProcess(const Table& table, const PlannedDish& dish, cons
 
 void ClassReader::readDish(const Table& table) {
     PlannedDish dish;
-    auto recipe = readNamed<Recipe>(table, "recipe", readRecipe);
+    auto recipe = readNamed<Recipe>(table, "recipe", [this](std::string_view toml, const std::string& name) {
+        return readRecipe(toml, name, m_fetch);
+    });
     const auto batch = table.parsed("batch", readBatch);
     dish.jars = static_cast<int>(table.integer("jars", 1, kMaxJars));
     const auto jar = table.parsed("jar", jarSizeFromText);
@@ -290,6 +289,7 @@ ClassPlan ClassReader::read() {
     const Table root = m_document.root();
     checkFormat(root);
     readHead(root.table("class"));
+    m_plan.confirmed = readConfirmations(root);
     const std::vector<Table> dishes = root.tables("dish");
     checkCount(root, "dish", dishes.size(), kMaxDishes);
     if (dishes.empty()) {

@@ -9,6 +9,7 @@
 #include "kitchen/Venue.h"
 #include "quantity/Amount.h"
 #include "recipe/Recipe.h"
+#include "safety/ProcessTables.h"
 
 namespace brinebell {
 
@@ -41,7 +42,11 @@ struct ClassPlan {
     Seconds closing{};                   ///< questions and good-bye; ends by the end of the slot
     std::vector<PlannedDish> dishes;     ///< in the order their loads go into the canner
     std::vector<ClassTalk> talk;
+    std::vector<Confirmation> confirmed;  ///< of table entries that rest on memory, beside those of the venue
     std::string file;
 };
+
+/// What the published tables are asked for a dish: with the confirmations of class and venue. Requires an altitude.
+ProcessQuery processQuery(const ClassPlan& plan, const PlannedDish& dish, Method method);
 
 }  // namespace brinebell

@@ -289,6 +289,12 @@ Seconds endWorkOf(const Activity& activity) {
     return Seconds::zero();
 }
 
+const Confirmation* confirmationOf(const Network& network, const Load& load) {
+    const auto found = std::find_if(network.confirmed.begin(), network.confirmed.end(),
+                                    [&](const Confirmation& c) { return load.tableEntry.starts_with(c.entry + ","); });
+    return found == network.confirmed.end() ? nullptr : &*found;
+}
+
 std::vector<std::vector<int>> successorsOf(const Network& network) {
     std::vector<std::vector<int>> successors(network.activities.size());
     for (std::size_t i = 0; i < network.activities.size(); ++i) {

@@ -147,7 +147,8 @@ struct Network {
     std::vector<HoldLimit> limits;
     std::vector<Load> loads;
     std::vector<NetworkTalk> talk;
-    std::vector<std::string> notes;  ///< what the unfolding decided and a teacher should know
+    std::vector<std::string> notes;       ///< what the unfolding decided and a teacher should know
+    std::vector<Confirmation> confirmed;  ///< who vouched for each table entry from memory that a load rests on
     int opening = -1;
     int closing = -1;
     Policy policy;  ///< what a search found for this class; an empty order: the dispatcher's own
@@ -184,6 +185,9 @@ std::optional<int> findActivity(const Network& network, std::string_view key);
 /// Hand work at the end of an activity that has hands at its ends or in pulses; zero for the others. The look that sees
 /// the end-point of a pulsed one is its end work: its own where it has some, an ordinary look where not.
 Seconds endWorkOf(const Activity& activity);
+
+/// Who vouched for the table entry of a load, if it rests on memory; null where it does not.
+const Confirmation* confirmationOf(const Network& network, const Load& load);
 
 /// For each activity, the activities that list it in `after`.
 std::vector<std::vector<int>> successorsOf(const Network& network);

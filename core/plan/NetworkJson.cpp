@@ -101,6 +101,7 @@ NLOHMANN_JSON_SERIALIZE_ENUM(WantedHand, {{WantedHand::Any, "any"},
                                           {WantedHand::Presenter, "presenter"},
                                           {WantedHand::Helper, "helper"}})
 
+NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(Confirmation, entry, by, on)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(Gate, anchor, after)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(PlannedPiece, after, hand, interrupts)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(ActivityPlan, gates, start, looks, end)
@@ -171,6 +172,10 @@ void to_json(json& j, const Network& n) {
              {"notes", n.notes},
              {"opening", n.opening},
              {"closing", n.closing}};
+    // The same goes for confirmations, which most classes do not need.
+    if (!n.confirmed.empty()) {
+        j["confirmed"] = n.confirmed;
+    }
     // Networks that were frozen before policies were kept have none, and stay readable as they are.
     if (!n.policy.order.empty()) {
         j["policy"] = n.policy;
@@ -199,6 +204,9 @@ void from_json(const json& j, Network& n) {
     j.at("notes").get_to(n.notes);
     j.at("opening").get_to(n.opening);
     j.at("closing").get_to(n.closing);
+    if (j.contains("confirmed")) {
+        j.at("confirmed").get_to(n.confirmed);
+    }
     if (j.contains("policy")) {
         j.at("policy").get_to(n.policy);
     }

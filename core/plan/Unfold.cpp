@@ -99,6 +99,14 @@ void Unfolding::addOpening() {
 Unfolding::Step Unfolding::addDish(int dish) {
     const PlannedDish& planned = m_plan.dishes[static_cast<std::size_t>(dish)];
     const Recipe& recipe = planned.recipe;
+    if (!recipe.versionOf.empty()) {
+        m_network.notes.push_back(fmt::format("{}: a class version of {}, with no departure that its rules refuse",
+                                              recipe.title, recipe.versionOf));
+    }
+    if (recipe.confidence == Confidence::Memory) {
+        m_network.notes.push_back(fmt::format("{}: its amounts come from memory; hold them against {} before class",
+                                              recipe.title, recipe.source));
+    }
     m_network.dishes.push_back({recipe.id, recipe.title, recipe.source, planned.jars, planned.jar, recipe.shelfLife,
                                 recipe.storage, recipe.allergens});
     if (auto error = addLoads(dish, planned)) {
@@ -133,15 +141,10 @@ Unfolding::Step Unfolding::addLoads(int dish, const PlannedDish& planned) {
                      fmt::format("{}: the venue has no canner \"{}\"", planned.recipe.title, planned.canner),
                      {}};
     }
-    ProcessQuery query{planned.recipe.product,        planned.recipe.pack, planned.jar,
-                       m_plan.venue.altitude->height, canner->method,      {}};
-    if (!m_plan.venue.confirmedBy.empty()) {
-        query.confirmedBy = m_plan.venue.confirmedBy.front();
-    }
     if (const auto why = whyNotForClasses(*canner)) {
         return Error{ErrorCode::NoTestedValue, fmt::format("{}: {}", planned.recipe.title, *why), {}};
     }
-    const auto answer = ProcessTables::published().find(query);
+    const auto answer = ProcessTables::published().find(processQuery(m_plan, planned, canner->method));
     if (!answer) {
         return Error{answer.error().code, fmt::format("{}: {}", planned.recipe.title, answer.error().message), {}};
     }
@@ -150,6 +153,9 @@ Unfolding::Step Unfolding::addLoads(int dish, const PlannedDish& planned) {
         return Error{ErrorCode::OutOfRange,
                      fmt::format("{}: {} takes no {} jars", planned.recipe.title, canner->name, toText(planned.jar)),
                      {}};
+    }
+    if (answer->confirmed) {
+        m_network.confirmed.push_back(*answer->confirmed);
     }
     for (const std::string& caution : answer->cautions) {
         m_network.notes.push_back(fmt::format("{}: {}", planned.recipe.title, caution));
@@ -190,7 +196,7 @@ std::vector<std::string> Unfolding::amountsFor(const PlannedDish& planned, const
         if (found == planned.recipe.ingredients.end()) {
             continue;
         }
-        const auto amount = found->perJar ? Result<Amount>(found->amount) : scaled(found->amount, planned.batch);
+        const auto amount = amountFor(*found, planned.batch, planned.jar);
         lines.push_back(fmt::format("{} {}{}{}", amount ? print(*amount) : print(found->amount), found->name,
                                     found->perJar ? " in each jar" : "", found->optional ? " (optional)" : ""));
     }

@@ -208,6 +208,22 @@ std::string print(const Amount& amount) {
     return text + ' ' + (unit != nullptr ? std::string(unit->plural) : pluralOf(amount.unit));
 }
 
+std::optional<Fraction> unitRatio(const Amount& from, const Amount& to) {
+    if (from.kind != to.kind) {
+        return std::nullopt;
+    }
+    if (from.unit == to.unit) {
+        return Fraction(1, 1);
+    }
+    const Unit* a = findUnit(unitsOf(from.kind), from.unit);
+    const Unit* b = findUnit(unitsOf(to.kind), to.unit);
+    if (a == nullptr || b == nullptr) {
+        return std::nullopt;
+    }
+    const auto ratio = multiply(Fraction(a->numerator, a->denominator), Fraction(b->denominator, b->numerator));
+    return ratio ? std::optional(*ratio) : std::nullopt;
+}
+
 Result<Amount> scaled(const Amount& amount, const Fraction& factor) {
     if (factor < Fraction()) {
         return fail(ErrorCode::OutOfRange,

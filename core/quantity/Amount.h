@@ -39,6 +39,10 @@ Result<Amount> readAmount(std::string_view text);
 /// exactly.
 std::string print(const Amount& amount);
 
+/// How many times the unit of `to` goes into the unit of `from`, exactly: 16 from cups to tablespoons. Nothing where
+/// they do not convert: mass and volume, or two different nouns.
+std::optional<Fraction> unitRatio(const Amount& from, const Amount& to);
+
 /// The amount for `factor` times the batch. Error: OutOfRange, for a factor below zero or a result above
 /// 1,000,000.
 Result<Amount> scaled(const Amount& amount, const Fraction& factor);

@@ -18,6 +18,30 @@ namespace brinebell {
 /// What an ingredient is for; the safety of a recipe hangs on acid, low-acid food and oil.
 enum class IngredientRole { LowAcidFood, AcidFood, Acid, Oil, Salt, Sugar, Spice, Water, Firming };
 
+/// What an acid or a spice is, where its safety hangs on it. Our grouping of what the sources name.
+enum class IngredientKind {
+    Unsaid,
+    Vinegar,          ///< shop-bought, of a stated strength
+    HomemadeVinegar,  ///< strength unknown
+    BottledLemonJuice,
+    BottledLimeJuice,
+    FreshCitrusJuice,  ///< strength unknown
+    CitricAcid,
+    Dried,  ///< a dried spice or herb, seeds among them
+    Fresh,  ///< a fresh herb
+};
+
+std::string_view toText(IngredientKind kind);  ///< "vinegar", "bottled-lemon-juice"; empty for Unsaid
+/// The reverse, for everything but Unsaid. Error: InvalidInput, naming the words.
+Result<IngredientKind> ingredientKindFromText(std::string_view text);
+
+/// What the source lets stand in for an ingredient: `amount` of `kind` for all of it.
+struct StandIn {
+    IngredientKind kind = IngredientKind::Unsaid;
+    Amount amount;
+    bool operator==(const StandIn&) const = default;
+};
+
 struct Ingredient {
     std::string id;
     std::string name;
@@ -28,6 +52,11 @@ struct Ingredient {
     std::vector<std::string> swapsAllowed;  ///< what may stand in for it
     std::vector<std::string> swapsRefused;  ///< what may not, and people ask
     std::string note;
+    std::optional<JarSize> perJarOf{};  ///< the jar that a per-jar amount is for; other jars by what they hold
+    IngredientKind kind = IngredientKind::Unsaid;
+    std::optional<Fraction> strength{};  ///< of a vinegar, in percent of acetic acid
+    std::vector<StandIn> standIns{};     ///< of a tested recipe
+    std::string insteadOf{};             ///< in a class version: id of the tested ingredient it stands in for
     bool operator==(const Ingredient&) const = default;
 };
 
@@ -134,11 +163,19 @@ struct Recipe {
     std::vector<RecipeStep> steps;
     std::vector<TalkPoint> talk;
     std::vector<MadeAheadStage> stages;
-    std::string file;  ///< where it was read from
+    std::optional<Length> headspace;  ///< as published for the product
+    std::string versionOf;            ///< id of the tested recipe that this one is a class version of; mostly empty
+    std::string file;                 ///< where it was read from
 };
 
 /// Index of the step called `id`, if there is one.
 std::optional<std::size_t> findStep(const Recipe& recipe, std::string_view id);
+
+const Ingredient* findIngredient(const Recipe& recipe, std::string_view id);
+
+/// What goes in when `batch` of the recipe fills jars of size `jar`: the amount times the batch, or for a per-jar
+/// ingredient the amount for one such jar. Error: OutOfRange.
+Result<Amount> amountFor(const Ingredient& ingredient, const Fraction& batch, JarSize jar);
 
 /// The whole batch's jars for the table: the low end of the yield, so that a class does not promise a jar too many.
 int wholeJars(const Recipe& recipe);

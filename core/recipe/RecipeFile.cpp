@@ -6,26 +6,19 @@
 
 #include "base/QuotedText.h"
 #include "document/WholeFile.h"
+#include "quantity/ReadQuantity.h"
+#include "recipe/IngredientReader.h"
 #include "recipe/StageReader.h"
 #include "recipe/StepOrder.h"
 #include "recipe/StepReader.h"
 #include "recipe/TalkReader.h"
+#include "recipe/VersionCheck.h"
 
 namespace brinebell {
 namespace {
 
-constexpr std::size_t kMaxIngredients = 80;
 constexpr std::int64_t kMaxYield = 200;
 
-constexpr Words<IngredientRole, 9> kRoleWords{{{"low-acid-food", IngredientRole::LowAcidFood},
-                                               {"acid-food", IngredientRole::AcidFood},
-                                               {"acid", IngredientRole::Acid},
-                                               {"oil", IngredientRole::Oil},
-                                               {"salt", IngredientRole::Salt},
-                                               {"sugar", IngredientRole::Sugar},
-                                               {"spice", IngredientRole::Spice},
-                                               {"water", IngredientRole::Water},
-                                               {"firming", IngredientRole::Firming}}};
 constexpr Words<Confidence, 2> kConfidenceWords{{{"seen", Confidence::Seen}, {"memory", Confidence::Memory}}};
 
 std::vector<JarSize> readJars(const Table& head) {
@@ -97,6 +90,20 @@ void checkPublished(const Table& head, const Recipe& recipe) {
     }
 }
 
+// Every published entry for the product and pack has to agree with the recipe.
+void checkHeadspace(const Table& head, const Recipe& recipe) {
+    for (const ProcessTables::Entry& entry : ProcessTables::published().entries()) {
+        const bool isFor = entry.product == recipe.product && entry.status == ProcessTables::Status::Current &&
+                           (recipe.pack == Pack::Hot ? entry.hotPack : entry.rawPack);
+        if (isFor && recipe.headspace && entry.headspace != *recipe.headspace) {
+            head.fault("headspace", ErrorCode::NoTestedValue,
+                       fmt::format("headspace: {} found; {} publishes {}", printInches(*recipe.headspace), entry.source,
+                                   printInches(entry.headspace)));
+            return;
+        }
+    }
+}
+
 void readHead(const Table& head, Recipe& recipe) {
     recipe.id = head.parsed("id", readIdentifier).value_or("");
     recipe.title = head.text("title");
@@ -112,34 +119,12 @@ void readHead(const Table& head, Recipe& recipe) {
     recipe.storage = head.textOr("storage", "");
     recipe.allergens = head.texts("allergens");
     recipe.equipment = head.texts("equipment");
+    recipe.headspace = head.parsedIf("headspace", readLength);
+    recipe.versionOf = head.parsedIf("version_of", readIdentifier).value_or("");
     if (!recipe.product.empty() && pack) {
         checkPublished(head, recipe);
+        checkHeadspace(head, recipe);
     }
-}
-
-Ingredient readIngredient(const Table& table, UniqueIds& ids) {
-    Ingredient ingredient;
-    ingredient.id = ids.read(table);
-    ingredient.name = table.text("name");
-    ingredient.amount = table.parsed("amount", readAmount).value_or(Amount{});
-    ingredient.role = table.parsed("role", wordReader(kRoleWords)).value_or(IngredientRole::LowAcidFood);
-    ingredient.optional = table.booleanOr("optional", false);
-    ingredient.perJar = table.booleanOr("per_jar", false);
-    ingredient.swapsAllowed = table.texts("swaps_allowed");
-    ingredient.swapsRefused = table.texts("swaps_refused");
-    ingredient.note = table.textOr("note", "");
-    return ingredient;
-}
-
-std::vector<Ingredient> readIngredients(const Table& root) {
-    const std::vector<Table> tables = root.tables("ingredient");
-    checkCount(root, "ingredient", tables.size(), kMaxIngredients);
-    UniqueIds ids;
-    std::vector<Ingredient> ingredients;
-    for (const Table& table : tables) {
-        ingredients.push_back(readIngredient(table, ids));
-    }
-    return ingredients;
 }
 
 void checkIngredientNames(const std::vector<ReadStep>& steps, const std::vector<Ingredient>& ingredients) {
@@ -154,12 +139,14 @@ void checkIngredientNames(const std::vector<ReadStep>& steps, const std::vector<
     }
 }
 
-Recipe readAll(Document& document) {
+Recipe readAll(Document& document, const std::string& name, const FileFetcher* fetch) {
     const Table root = document.root();
     Recipe recipe;
     checkFormat(root);
-    readHead(root.table("recipe"), recipe);
-    recipe.ingredients = readIngredients(root);
+    const Table head = root.table("recipe");
+    readHead(head, recipe);
+    const ReadIngredients ingredients = readIngredients(root);
+    recipe.ingredients = ingredients.ingredients;
     // Steps and stages both become activities, so their ids must differ from each other as well.
     UniqueIds activityIds;
     const std::vector<ReadStep> steps = readSteps(root, activityIds);
@@ -173,21 +160,32 @@ Recipe readAll(Document& document) {
     }
     recipe.talk = readTalk(root, recipe);
     recipe.stages = readStages(root, recipe, activityIds);
+    if (fetch != nullptr) {
+        checkAgainstTested(head, recipe, ingredients.tables, TestedSource{name, *fetch});
+    }
     return recipe;
 }
 
 }  // namespace
 
-FileResult<Recipe> readRecipe(std::string_view toml, const std::string& name) {
-    auto recipe = readDocument(toml, name, readAll);
+FileResult<Recipe> readRecipe(std::string_view toml, const std::string& name, const FileFetcher& fetch) {
+    auto recipe = readDocument(toml, name, [&](Document& document) { return readAll(document, name, &fetch); });
     if (recipe) {
         recipe->file = name;
     }
     return recipe;
 }
 
+FileResult<Recipe> readRecipe(std::string_view toml, const std::string& name) {
+    return readRecipe(toml, name, [](const std::string& path) { return readFile(path); });
+}
+
 FileResult<Recipe> readRecipeFile(const std::string& path) {
-    return readFileWith(path, readRecipe);
+    return readFileWith(path, [](std::string_view toml, const std::string& name) { return readRecipe(toml, name); });
+}
+
+FileResult<Recipe> readTestedRecipe(std::string_view toml, const std::string& name) {
+    return readDocument(toml, name, [&](Document& document) { return readAll(document, name, nullptr); });
 }
 
 }  // namespace brinebell

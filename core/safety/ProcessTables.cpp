@@ -42,23 +42,6 @@ std::string listed(const Items& items, ToWord toWord) {
     return text;
 }
 
-/// Whether the text can be a name at all. Every letter beyond ASCII counts, in any script; the blocks that hold
-/// only marks (U+0080 to U+00BF, U+2000 to U+2FFF, U+3000 to U+303F, U+1F000 on) do not.
-bool holdsLetter(std::string_view name) {
-    const std::string text = printableText(name);
-    for (std::size_t i = 0; i < text.size(); ++i) {
-        const auto lead = static_cast<unsigned char>(text[i]);
-        const auto next = i + 1 < text.size() ? static_cast<unsigned char>(text[i + 1]) : 0;
-        const bool isAscii = (lead >= 'A' && lead <= 'Z') || (lead >= 'a' && lead <= 'z');
-        const bool isMark =
-            lead == 0xC2 || lead == 0xE2 || (lead == 0xE3 && next == 0x80) || (lead == 0xF0 && next == 0x9F);
-        if (isAscii || (lead >= 0xC0 && !isMark)) {
-            return true;
-        }
-    }
-    return false;
-}
-
 /// Letters to insert, drop or replace to make one word of the other.
 std::size_t editDistance(std::string_view a, std::string_view b) {
     std::vector<std::size_t> row(b.size() + 1);
@@ -228,14 +211,22 @@ private:
         return {};
     }
 
-    bool isConfirmed() const { return holdsLetter(m_query.confirmedBy); }
+    /// Who held this entry against the page, if anybody did.
+    std::optional<Confirmation> confirmationOf(const Entry& entry) const {
+        if (holdsLetter(m_query.confirmedBy)) {
+            return Confirmation{entry.id, m_query.confirmedBy, {}};
+        }
+        const auto found = std::find_if(m_query.confirmed.begin(), m_query.confirmed.end(), [&](const Confirmation& c) {
+            return c.entry == entry.id && holdsLetter(c.by);
+        });
+        return found == m_query.confirmed.end() ? std::nullopt : std::optional(*found);
+    }
 
     Result<void> byConfidence() {
-        if (isConfirmed()) {
-            return {};
-        }
         const Entry& first = *m_rows.front().entry;
-        std::erase_if(m_rows, [](const Row& row) { return row.entry->confidence == Confidence::Memory; });
+        std::erase_if(m_rows, [this](const Row& row) {
+            return row.entry->confidence == Confidence::Memory && !confirmationOf(*row.entry);
+        });
         if (m_rows.empty()) {
             return noTestedValue(
                 fmt::format("the figures of {} come from memory; they answer only when a named person has held them "
@@ -298,8 +289,10 @@ private:
                             "at second hand",
                             toText(m_query.jar), toText(m_jar)));
         }
-        if (row.entry->confidence == Confidence::Memory) {
-            lines.push_back(fmt::format("figures from memory, confirmed by {}", printableText(m_query.confirmedBy)));
+        if (const auto confirmed = confirmationOf(*row.entry);
+            confirmed && row.entry->confidence == Confidence::Memory) {
+            lines.push_back(fmt::format("figures from memory, confirmed by {}{}", printableText(confirmed->by),
+                                        confirmed->on.empty() ? "" : " on " + printableText(confirmed->on)));
         }
         if (const auto longer = longerPublished(*row.band)) {
             lines.push_back(
@@ -324,6 +317,9 @@ private:
         answer.source = entry.source;
         answer.note = entry.note;
         answer.confidence = entry.confidence;
+        if (entry.confidence == Confidence::Memory) {
+            answer.confirmed = confirmationOf(entry);
+        }
         answer.sterileJarsRequired = entry.sterileJarsRequired && row.band->time < kSterilisesByItself;
         answer.headspace = entry.headspace;
         answer.headspaceNote = entry.headspaceNote;

@@ -21,6 +21,7 @@
 
 #include "base/Result.h"
 #include "quantity/Quantities.h"
+#include "safety/Confirmation.h"
 #include "safety/Jar.h"
 
 namespace brinebell {
@@ -33,6 +34,8 @@ struct ProcessQuery {
     Method method = Method::BoilingWater;
     /// The person who held a from-memory entry against the published page. A text without a letter names nobody.
     std::string confirmedBy;
+    /// The same for single entries, as venue and class files keep them; any other entry from memory stays silent.
+    std::vector<Confirmation> confirmed{};
 };
 
 enum class Confidence { Seen, Memory };
@@ -47,7 +50,8 @@ struct ProcessAnswer {
     std::string source;
     std::string note;
     Confidence confidence = Confidence::Seen;
-    bool sterileJarsRequired = false;  ///< the time is under 10 minutes and the table asks for it
+    std::optional<Confirmation> confirmed;  ///< who vouched for an entry from memory; none for one that was seen
+    bool sterileJarsRequired = false;       ///< the time is under 10 minutes and the table asks for it
     Length headspace;
     std::string headspaceNote;
     std::string acidify;                ///< acid that must go into each jar; empty where none

@@ -2,6 +2,7 @@
 #include <gtest/gtest.h>
 #include <sys/stat.h>
 
+#include <algorithm>
 #include <filesystem>
 
 #include "ConsoleSupport.h"
@@ -38,6 +39,45 @@ INSTANTIATE_TEST_SUITE_P(Files, CheckVerbOnBrokenFiles,
                                            BrokenFile{"circle-of-steps", 54, 9, "circle"},
                                            BrokenFile{"missing-unit", 49, 12, "unit"}),
                          testName);
+
+// Half the vinegar of the tested salsa, in a class version of it: refused by every verb that reads it.
+class OurSalsa : public ::testing::Test {
+protected:
+    OurSalsa() {
+        std::string text = bytesOf(BRINEBELL_RECIPES "/chile-salsa.toml");
+        text = with(text, "id = \"chile-salsa\"", "id = \"our-salsa\"\nversion_of = \"chile-salsa\"");
+        text = with(text, "amount = \"1 cup\"\nrole = \"acid\"", "amount = \"1/2 cup\"\nrole = \"acid\"");
+        m_recipe = m_scratch.file("our-salsa.toml", text);
+        const auto at = text.find("amount = \"1/2 cup\"\nrole");
+        m_line = 1 + std::count(text.begin(), text.begin() + static_cast<std::ptrdiff_t>(at), '\n');
+        m_scratch.file("venue.toml", bytesOf(BRINEBELL_RECIPES "/venues/tamarack-grange-hall.toml"));
+        m_class = m_scratch.file(
+            "class.toml",
+            "format = 1\n[class]\nid = \"ours\"\ntitle = \"Ours\"\nteacher = \"Ada Penn\"\nvenue = \"venue.toml\"\n"
+            "start = \"2026-09-17T18:00:00-06:00\"\nslot = \"3 h\"\n[[dish]]\nrecipe = \"our-salsa.toml\"\n"
+            "batch = \"1/2\"\njars = 3\njar = \"pint\"\ncanner = \"canner\"\n");
+    }
+    void expectRefusal(const std::vector<std::string>& arguments) const {
+        const support::Finished finished = console(arguments);
+        EXPECT_EQ(finished.status, 1) << arguments.front();
+        EXPECT_THAT(finished.err, HasSubstr("our-salsa.toml:" + std::to_string(m_line) + ":10: amount: 1/2 cup"));
+        EXPECT_THAT(finished.err, HasSubstr("North Dakota State Univ. Extension"));
+    }
+
+    Scratch m_scratch;
+    std::string m_recipe;
+    std::string m_class;
+    std::ptrdiff_t m_line = 0;
+};
+
+TEST_F(OurSalsa, IsRefusedByEveryVerbThatReadsIt) {
+    expectRefusal({"check", m_recipe});
+    expectRefusal({"check", m_class});
+    expectRefusal({"sheet", m_class});
+    expectRefusal({"forecast", m_class, "--runs", "10"});
+    expectRefusal({"make-ahead", m_class});
+    expectRefusal({"rehearse", m_class, "--log", m_scratch.path("log.sqlite")});
+}
 
 TEST(CheckVerb, EveryShippedFileIsSound) {
     int files = 0;

@@ -31,12 +31,48 @@ Venue shipped() {
 }
 
 TEST(VenueFile, ReadsTheHead) {
-    const Venue venue = venueOf(with(sound(), "[[station]]", "confirmed_by = [\"Ada Penn\"]\n\n[[station]]"));
+    const Venue venue =
+        venueOf(sound() + "\n[[confirmed]]\nentry = \"corn-relish.hot\"\nby = \"Ada Penn\"\non = \"2026-08-01\"\n");
     EXPECT_EQ(venue.id, "small-kitchen");
     EXPECT_EQ(venue.name, "Small kitchen");
     EXPECT_EQ(venue.readingDistance, Length::fromMetres(2));
-    EXPECT_EQ(venue.confirmedBy, std::vector<std::string>{"Ada Penn"});
+    EXPECT_EQ(venue.confirmed, (std::vector<Confirmation>{{"corn-relish.hot", "Ada Penn", "2026-08-01"}}));
     EXPECT_EQ(venue.file, "v.toml");
+}
+
+struct BadConfirmation {
+    const char* table;
+    const char* fault;
+};
+
+constexpr BadConfirmation kBadConfirmations[] = {
+    {"entry = \"corn-relish\"\nby = \"Ada Penn\"\non = \"2026-08-01\"", "entry: the published tables have no entry"},
+    {"entry = \"corn-relish.hot\"\nby = \"—\"\non = \"2026-08-01\"", "by: \"—\" names nobody"},
+    {"entry = \"corn-relish.hot\"\nby = \"Ada Penn\"\non = \"2026-02-30\"", "on: expected a day"},
+    {"entry = \"corn-relish.hot\"\nby = \"Ada Penn\"\non = \"last week\"", "on: expected a day"},
+    {"entry = \"corn-relish.hot\"\nby = \"Ada Penn\"", "on: missing"},
+    {"entry = \"corn-relish.hot\"\non = \"2026-08-01\"", "by: missing"},
+    {"by = \"Ada Penn\"\non = \"2026-08-01\"", "entry: missing"},
+};
+
+TEST(VenueFile, RefusesAConfirmationThatIsNone) {
+    for (const BadConfirmation& bad : kBadConfirmations) {
+        const std::string faults = faultsOf(readVenue(sound() + "\n[[confirmed]]\n" + bad.table + "\n", "v.toml"));
+        EXPECT_NE(faults.find(bad.fault), std::string::npos) << faults;
+    }
+    EXPECT_EQ(std::size(kBadConfirmations), 7u);
+}
+
+TEST(VenueFile, RefusesOneEntryConfirmedTwice) {
+    const std::string table = "\n[[confirmed]]\nentry = \"corn-relish.hot\"\nby = \"Ada Penn\"\non = \"2026-08-01\"\n";
+    EXPECT_NE(faultsOf(readVenue(sound() + table + table, "v.toml")).find("is confirmed already"), std::string::npos);
+}
+
+// A bare name does not say what was held against which page.
+TEST(VenueFile, RefusesANameThatVouchesForEverything) {
+    const std::string faults =
+        faultsOf(readVenue(with(sound(), "[[station]]", "confirmed_by = [\"Ada Penn\"]\n\n[[station]]"), "v.toml"));
+    EXPECT_NE(faults.find("confirmed_by: say which entry was confirmed"), std::string::npos) << faults;
 }
 
 TEST(VenueFile, ReadsTheAltitudeExactly) {

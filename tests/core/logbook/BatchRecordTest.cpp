@@ -107,6 +107,26 @@ TEST_F(BatchRecord, TellsTheRowThatTheMinutesCameFrom) {
     EXPECT_THAT(load(1), HasSubstr("a table invented for this test"));
 }
 
+TEST_F(BatchRecord, SaysNothingOfMemoryWhereTheRowWasSeen) {
+    EXPECT_THAT(record(), Not(HasSubstr("Row from memory")));
+}
+
+TEST_F(BatchRecord, TellsWhoHeldARowFromMemoryAgainstThePage) {
+    m_record.network.confirmed = {{"test-relish.hot", "Ada Penn", "2026-08-01"}};
+    EXPECT_THAT(load(1), HasSubstr("Row from memory         held against the page by Ada Penn on 2026-08-01"));
+}
+
+// The words of the safety notice, broken into lines.
+TEST_F(BatchRecord, EndsWithTheSafetyNotice) {
+    const std::string text = record();
+    EXPECT_THAT(text.substr(text.rfind("\n\n")), HasSubstr("Brinebell is a timer, not an authority"));
+}
+
+TEST_F(LabelText, EndsWithTheSafetyNotice) {
+    const std::string text = labels();
+    EXPECT_THAT(text.substr(text.rfind("\n\n")), HasSubstr("Brinebell is a timer, not an authority"));
+}
+
 // 23:00:00 and the seconds of livedEvening(): 2400, 2700, 3000, 3000 + 20 min, 4215, 4600.
 TEST_F(BatchRecord, TellsBothBoilsAndWhenTheCountWasComplete) {
     const std::string text = load(1);

@@ -3,6 +3,7 @@
 
 #include "core/plan/ClassFiles.h"
 #include "plan/ClassFile.h"
+#include "plan/Unfold.h"
 
 namespace brinebell {
 namespace {
@@ -16,6 +17,18 @@ void teachMushrooms(ClassFiles& files) {
     files.changeRecipe("yield = \"8 pints\"", "yield = \"9 half-pints\"");
     files.changeVenue("{ jar = \"pint\", jars = 8 }", "{ jar = \"half-pint\", jars = 9 }");
     files.change("jar = \"pint\"", "jar = \"half-pint\"");
+}
+
+// What the steps of the small recipe stand on.
+void furnish(ClassFiles& files) {
+    files.changeVenue(
+        "[[canner]]",
+        "[[station]]\nid = \"board\"\nname = \"Board\"\nkind = \"board\"\n\n[[station]]\nid = \"burner-2\"\n"
+        "name = \"Second burner\"\nkind = \"burner\"\n\n[[canner]]");
+}
+
+std::string confirmed(const std::string& entry) {
+    return "\n[[confirmed]]\nentry = \"" + entry + "\"\nby = \"Ada Penn\"\non = \"2026-08-01\"\n";
 }
 
 TEST(ClassProcess, RefusesAVenueWithoutAltitude) {
@@ -43,8 +56,56 @@ TEST(ClassProcess, RefusesATimeFromMemory) {
 TEST(ClassProcess, TakesATimeFromMemoryThatANamedPersonConfirmed) {
     ClassFiles files;
     teachMushrooms(files);
-    files.changeVenue("reading_distance", "confirmed_by = [\"Ada Penn\"]\nreading_distance");
+    files.files["sound/small-venue.toml"] += confirmed("marinated-mushrooms.hot");
     EXPECT_EQ(files.faults(), "no fault");
+}
+
+TEST(ClassProcess, TakesAConfirmationFromTheClassItself) {
+    ClassFiles files;
+    teachMushrooms(files);
+    files.text += confirmed("marinated-mushrooms.hot");
+    EXPECT_EQ(files.faults(), "no fault");
+}
+
+TEST(ClassProcess, TakesNoConfirmationOfAnotherEntry) {
+    ClassFiles files;
+    teachMushrooms(files);
+    files.text += confirmed("corn-relish.hot");
+    EXPECT_NE(files.faults().find("come from memory"), std::string::npos);
+}
+
+TEST(ClassProcess, CarriesTheConfirmationIntoTheNetworkAndItsDocument) {
+    ClassFiles files;
+    teachMushrooms(files);
+    furnish(files);
+    files.text += confirmed("marinated-mushrooms.hot") + confirmed("corn-relish.hot");
+    const Network network = unfold(files.read().value()).value();
+    const std::vector<Confirmation> expected{{"marinated-mushrooms.hot", "Ada Penn", "2026-08-01"}};
+    EXPECT_EQ(network.confirmed, expected);
+    const Network stored = networkFromJson(networkToJson(network)).value();
+    ASSERT_NE(confirmationOf(stored, stored.loads.at(0)), nullptr);
+    EXPECT_EQ(*confirmationOf(stored, stored.loads.at(0)), expected[0]);
+}
+
+// A time that was read in its source needs nobody's word, and a class without one is stored as it always was.
+TEST(ClassProcess, NeedsNoConfirmationForATimeThatWasSeen) {
+    ClassFiles files;
+    furnish(files);
+    const Network network = unfold(files.read().value()).value();
+    EXPECT_TRUE(network.confirmed.empty());
+    EXPECT_EQ(networkToJson(network).find("\"confirmed\""), std::string::npos);
+}
+
+// The guard is in the reading of the class: no version that breaks a rule gets as far as a sheet.
+TEST(ClassProcess, RefusesAClassVersionThatTheGuardRefuses) {
+    ClassFiles files;
+    files.files["sound/small-beans.toml"] = files.files["sound/small-recipe.toml"];
+    files.changeRecipe("id = \"small-beans\"", "id = \"our-beans\"\nversion_of = \"small-beans\"");
+    EXPECT_EQ(files.faults(), "no fault");
+    files.changeRecipe("name = \"green beans\"", "name = \"okra\"");
+    EXPECT_NE(files.faults().find("sound/small-recipe.toml:17:8: name: \"okra\"; tested with \"green beans\""),
+              std::string::npos)
+        << files.faults();
 }
 
 // No published figure was found above 10,000 ft for any method.

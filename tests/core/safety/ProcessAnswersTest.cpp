@@ -112,6 +112,23 @@ TEST(ProcessAnswer, TextWithoutALetterConfirmsNothing) {
     EXPECT_EQ(checked, 10);
 }
 
+// Crushed tomatoes under a weight have three entries from memory: 5, 10 and 15 psi.
+TEST(ProcessAnswer, ConfirmationOpensOnlyItsOwnEntry) {
+    ProcessQuery asked = query("tomatoes-crushed", Pack::Hot, JarSize::Quart, 500, Method::PressureWeighted);
+    asked.confirmed = {{"tomatoes-crushed.pc.weighted.10", "Ada Brook", "2026-08-01"}};
+    const auto all = ProcessTables::published().findAll(asked).value();
+    ASSERT_EQ(all.size(), 1u);
+    EXPECT_EQ(all[0].gaugePsi, 10);
+    EXPECT_EQ(all[0].confirmed, (Confirmation{"tomatoes-crushed.pc.weighted.10", "Ada Brook", "2026-08-01"}));
+    EXPECT_THAT(all[0].cautions, testing::Contains("figures from memory, confirmed by Ada Brook on 2026-08-01"));
+}
+
+TEST(ProcessAnswer, ConfirmationByNobodyOpensNothing) {
+    ProcessQuery asked = query("corn-relish", Pack::Hot, JarSize::Pint, 0);
+    asked.confirmed = {{"corn-relish.hot", "—", "2026-08-01"}};
+    EXPECT_THAT(refusal(asked), HasSubstr("come from memory"));
+}
+
 TEST(ProcessAnswer, NameInAnyScriptConfirms) {
     ProcessQuery asked = query("corn-relish", Pack::Hot, JarSize::Pint, 0);
     for (const char* name : {"Ö", "Іван", "李"}) {

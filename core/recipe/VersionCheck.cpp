@@ -1,0 +1,73 @@
+#include "recipe/VersionCheck.h"
+
+#include <fmt/format.h>
+
+#include <filesystem>
+
+#include "base/QuotedText.h"
+#include "recipe/Guard.h"
+#include "recipe/TestedRecipes.h"
+
+namespace brinebell {
+namespace {
+
+// The tested recipe itself, or a fault where a version names one that cannot be had.
+std::optional<Recipe> testedFor(const Table& head, const Recipe& recipe, const TestedSource& source) {
+    const bool isVersion = !recipe.versionOf.empty();
+    if (auto builtIn = builtInRecipe(isVersion ? recipe.versionOf : recipe.id)) {
+        return builtIn;
+    }
+    if (!isVersion) {
+        return std::nullopt;
+    }
+    const auto path = std::filesystem::path(source.name).parent_path() / (recipe.versionOf + ".toml");
+    const auto bytes = source.fetch(path.generic_string());
+    if (!bytes) {
+        head.fault("version_of", ErrorCode::NotFound,
+                   fmt::format("version_of: no tested recipe {} is built in, and {}: {}", quotedText(recipe.versionOf),
+                               path.generic_string(), bytes.error().message));
+        return std::nullopt;
+    }
+    const auto tested = readTestedRecipe(*bytes, path.generic_string());
+    if (!tested) {
+        head.fault("version_of", ErrorCode::InvalidInput,
+                   "version_of: the tested recipe has a fault: " + describe(tested.error().front()));
+        return std::nullopt;
+    }
+    if (!tested->versionOf.empty() || tested->id != recipe.versionOf) {
+        head.fault("version_of", ErrorCode::InvalidInput,
+                   fmt::format("version_of: {} is not a tested recipe of the name {}", path.generic_string(),
+                               quotedText(recipe.versionOf)));
+        return std::nullopt;
+    }
+    return *tested;
+}
+
+}  // namespace
+
+void checkAgainstTested(const Table& head, const Recipe& recipe, const std::vector<Table>& tables,
+                        const TestedSource& source) {
+    const auto tested = testedFor(head, recipe, source);
+    if (!tested) {
+        return;
+    }
+    for (const Judgement& judgement : judge(*tested, recipe)) {
+        if (judgement.verdict == Verdict::Allowed) {
+            continue;
+        }
+        std::size_t i = 0;
+        while (i < recipe.ingredients.size() && recipe.ingredients[i].id != judgement.ingredient) {
+            ++i;
+        }
+        const bool ofIngredient = i < tables.size();
+        const std::string message =
+            fmt::format("{}{}", judgement.field.empty() ? "" : judgement.field + ": ", describe(judgement));
+        // A tested ingredient that is missing has no line of its own: its fault stands at the name of the tested one.
+        const std::string key = ofIngredient || judgement.ingredient.empty() ? judgement.field
+                                : recipe.versionOf.empty()                   ? "id"
+                                                                             : "version_of";
+        (ofIngredient ? tables[i] : head).fault(key, ErrorCode::NoTestedValue, message);
+    }
+}
+
+}  // namespace brinebell

@@ -1,0 +1,23 @@
+// VersionCheck.h — a recipe file held against the tested recipe it belongs to, with each fault at its field.
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "document/Document.h"
+#include "recipe/RecipeFile.h"
+
+namespace brinebell {
+
+/// Where a tested recipe is looked for when none of its name is built in.
+struct TestedSource {
+    const std::string& name;  ///< of the version's file; the tested one lies beside it
+    const FileFetcher& fetch;
+};
+
+/// Records a fault for every judgement that does not accept: at the field of the ingredient, or of `head`. `tables`
+/// belong to the recipe's ingredients, in order. A recipe that belongs to no tested one gets none.
+void checkAgainstTested(const Table& head, const Recipe& recipe, const std::vector<Table>& tables,
+                        const TestedSource& source);
+
+}  // namespace brinebell
