@@ -7,6 +7,7 @@
 #include "console/FaultJson.h"
 #include "console/Verbs.h"
 #include "quantity/ReadQuantity.h"
+#include "safety/Lethality.h"
 
 namespace brinebell {
 
@@ -26,6 +27,21 @@ Result<Asked> readAsked(const BoilingPointOptions& options) {
         return tl::unexpected(altitude.error());
     }
     return standardPressure(*altitude).map([&](Pressure p) { return Asked{*altitude, p}; });
+}
+
+// Bare numbers under keys that name no unit of time: nothing here is a process time.
+void addWhy(const AltitudeIllustration& told, nlohmann::ordered_json& document, std::string& text) {
+    document["why"] = {{"marked", kIllustrationOnly},
+                       {"z_k", kSporeZKelvin},
+                       {"sea_level_boiling_point_c", told.boilsAtSeaLevel().celsius()},
+                       {"worth_of_a_minute_here", told.worthOfAMinute()},
+                       {"to_match_one_minute_at_sea_level", told.toMatchOneMinute()}};
+    text += fmt::format(
+        "At sea level it boils at {:.1f} °C. By the rule that heat kills hardy spores ten times as fast for every "
+        "{:.0f} °C,\na minute of boiling here does the work of {:.2f} at sea level; it takes {:.2f} to match one "
+        "there.\nThis is an {}, and it rests on tests of whole jars.\n",
+        told.boilsAtSeaLevel().celsius(), kSporeZKelvin, told.worthOfAMinute(), told.toMatchOneMinute(),
+        kIllustrationOnly);
 }
 
 }  // namespace
@@ -51,6 +67,13 @@ Reply boilingPointOf(const BoilingPointOptions& options) {
     Reply reply;
     reply.text =
         fmt::format("At {} water boils at {:.1f} °C ({:.1f} °F).\n", where, boils->celsius(), boils->fahrenheit());
+    if (options.why) {
+        const Result<AltitudeIllustration> told = illustratePressure(asked->pressure);
+        if (!told) {
+            return failure({told.error()});
+        }
+        addWhy(*told, document, reply.text);
+    }
     reply.json = dump(document);
     return reply;
 }

@@ -145,6 +145,8 @@ void Reader::addBoilingPoint() {
     from->add_option("--pressure", m_boilingPoint.pressure,
                      "absolute, at the place itself and not reduced to sea level: \"86.8 kPa\", \"25.6 inHg\"");
     from->require_option(1);
+    verb->add_flag("--why", m_boilingPoint.why,
+                   "why a higher kitchen needs more minutes: an illustration; the published table rules");
 }
 
 void Reader::addSheet() {

@@ -30,7 +30,9 @@ Json loadsJson(const SessionRecord& record, const Review& review) {
                  {"jars", load.jars},
                  {"jar", toText(load.jar)},
                  {"method", toText(load.method)},
-                 {"process_min", std::chrono::ceil<std::chrono::minutes>(load.processTime).count()}};
+                 {"process_min", std::chrono::ceil<std::chrono::minutes>(load.processTime).count()},
+                 {"table_entry", load.tableEntry},
+                 {"table_source", load.tableSource}};
         if (load.pressure) {
             one["gauge_psi"] = load.pressure->gaugePsi;
         }

@@ -12,6 +12,7 @@
 #include "plan/Chance.h"
 #include "plan/Deadlines.h"
 #include "plan/PlanCheck.h"
+#include "plan/ProcessSource.h"
 #include "quantity/ReadQuantity.h"
 
 namespace brinebell {
@@ -30,6 +31,7 @@ private:
     std::string talk() const;
     std::string ends() const;
     std::string latest() const;
+    std::string processes() const;
     std::string findings() const;
     std::string spare(int activity) const;
     std::string who(int activity) const;
@@ -172,6 +174,14 @@ std::string SheetPrinter::latest() const {
     return table.print();
 }
 
+std::string SheetPrinter::processes() const {
+    std::string text;
+    for (const Load& load : m_network.loads) {
+        text += "published time: " + oneLine(processInWords(m_network, load)) + "\n";
+    }
+    return text;
+}
+
 std::string SheetPrinter::findings() const {
     std::string text;
     for (const std::string& warning : warningsFor(m_network, m_sheet)) {
@@ -184,7 +194,7 @@ std::string SheetPrinter::findings() const {
 }
 
 std::string SheetPrinter::print() const {
-    return head() + table() + talk() + ends() + latest() + findings();
+    return head() + table() + talk() + ends() + latest() + processes() + findings();
 }
 
 }  // namespace

@@ -38,6 +38,7 @@ Reply processTime(const ProcessTimeOptions& options);
 struct BoilingPointOptions {
     std::optional<std::string> altitude;  ///< exactly one of the two is given
     std::optional<std::string> pressure;
+    bool why = false;  ///< also tells why a higher kitchen needs more, as an illustration
 };
 Reply boilingPointOf(const BoilingPointOptions& options);
 

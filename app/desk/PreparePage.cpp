@@ -15,11 +15,13 @@
 
 #include "bridge/TimeText.h"
 #include "bridge/Words.h"
+#include "desk/AltitudePage.h"
 #include "desk/ClassPlanner.h"
 #include "desk/MakeAheadPanel.h"
 #include "desk/ProspectPanel.h"
 #include "desk/RunSheetModel.h"
 #include "desk/SheetChart.h"
+#include "plan/ProcessSource.h"
 
 namespace brinebell {
 
@@ -41,6 +43,14 @@ QString lines(const std::vector<std::string>& texts) {
         list << QStringLiteral("•  ") + toQt(text);
     }
     return list.join(QLatin1Char('\n'));
+}
+
+std::vector<std::string> publishedTimes(const Network& network) {
+    std::vector<std::string> texts;
+    for (const Load& load : network.loads) {
+        texts.push_back(processInWords(network, load));
+    }
+    return texts;
 }
 
 }  // namespace
@@ -67,12 +77,15 @@ QVBoxLayout* PreparePage::buildShelf() {
     connect(open, &QPushButton::clicked, this, &PreparePage::chooseFile);
     auto* again = new QPushButton(tr("Read the file &again"));
     connect(again, &QPushButton::clicked, this, &PreparePage::readSelected);
+    m_why = new QPushButton(tr("&Why this altitude needs more…"));
+    connect(m_why, &QPushButton::clicked, this, &PreparePage::openAltitude);
     auto* review = new QPushButton(tr("&Past sessions"));
     connect(review, &QPushButton::clicked, this, &PreparePage::reviewWanted);
     shelf->addWidget(head);
     shelf->addWidget(m_files, 1);
     shelf->addWidget(open);
     shelf->addWidget(again);
+    shelf->addWidget(m_why);
     shelf->addSpacing(12);
     shelf->addWidget(review);
     return shelf;
@@ -237,6 +250,15 @@ void PreparePage::openMakeAhead(bool open) {
     }
 }
 
+void PreparePage::openAltitude() {
+    if (!m_prepared || !m_prepared->plan.venue.altitude) {
+        return;
+    }
+    auto* page = new AltitudePage(m_prepared->network, m_prepared->plan.venue.altitude->height, this);
+    page->setAttribute(Qt::WA_DeleteOnClose);
+    page->open();
+}
+
 void PreparePage::showPrepared() {
     m_title->setText(toQt(m_prepared->plan.title));
     m_plan->setText(describePlan());
@@ -245,13 +267,15 @@ void PreparePage::showPrepared() {
     m_chart->setSheet(m_prepared->network, m_prepared->sheet, timing);
     m_model->setSheet(m_prepared->network, m_prepared->sheet, timing);
     fitColumns();
-    m_notes->setPlainText(m_prepared->warnings.empty() ? tr("Nothing stands against this run sheet.")
-                                                       : lines(m_prepared->warnings));
+    const QString warnings =
+        m_prepared->warnings.empty() ? tr("Nothing stands against this run sheet.") : lines(m_prepared->warnings);
+    m_notes->setPlainText(warnings + QLatin1Char('\n') + lines(publishedTimes(m_prepared->network)));
     m_notes->setMaximumHeight(kNotesHeight);
     m_chart->show();
     m_lower->show();
     m_prospect->show();
     m_makeAhead->setEnabled(true);
+    m_why->setEnabled(m_prepared->plan.venue.altitude.has_value());
     m_live->setEnabled(true);
     m_rehearse->setEnabled(true);
 }
@@ -276,6 +300,7 @@ void PreparePage::showFaults(const std::vector<Error>& faults) {
     m_prepared.reset();
     m_makeAhead->setChecked(false);
     m_makeAhead->setEnabled(false);
+    m_why->setEnabled(false);
     m_prospect->hide();
     m_chart->clear();
     m_model->clear();

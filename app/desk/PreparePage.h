@@ -61,6 +61,7 @@ private:
     void fitColumns();
     void connectPlanner();
     void openMakeAhead(bool open);
+    void openAltitude();
     void showFaults(const std::vector<Error>& faults);
     QString describePlan() const;
     QString describeEnds() const;
@@ -81,6 +82,7 @@ private:
     bool m_stoppedChoosing = false;
     QPlainTextEdit* m_notes;
     QPushButton* m_makeAhead;
+    QPushButton* m_why;
     QPushButton* m_live;
     QPushButton* m_rehearse;
     QComboBox* m_speed;

@@ -4,6 +4,7 @@
 #include <QStringList>
 
 #include "bridge/TimeText.h"
+#include "plan/ProcessSource.h"
 
 namespace brinebell {
 
@@ -29,9 +30,13 @@ QString running(const Moment& moment) {
     for (std::size_t i = 0; i < moment.state.activities.size(); ++i) {
         const ActivityState& state = moment.state.activities[i];
         if (state.started && !state.ended) {
+            const Activity& activity = moment.network.activities[i];
             lines << RecallWords::tr("%1 — for %2")
                          .arg(Words::activity(static_cast<int>(i), moment.network),
                               spanText(secondsLeft(moment.elapsed - *state.started)));
+            if (activity.kind == ActivityKind::Process) {
+                lines << toQt(processSourceInWords(moment.network.loads[static_cast<std::size_t>(activity.load)]));
+            }
         }
     }
     return lines.isEmpty() ? RecallWords::tr("Nothing.") : lines.join(QLatin1Char('\n'));

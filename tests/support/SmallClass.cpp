@@ -152,6 +152,23 @@ Network smallClass(int loads) {
     return std::move(b.network);
 }
 
+Network trayBoilAndLoad() {
+    Building b = begun();
+    const int oven = b.station("oven", StationKind::Oven);
+    const int burner = b.station("burner", StationKind::Burner);
+    const int canner = b.station("canner", StationKind::Canner);
+    const int tray = b.add("tray", ActivityKind::Step, seconds(180, 180, 180), HandsNeed::Pulses, {});
+    b.at(tray).pulse = PulseRule{Seconds(60), Seconds(120), Seconds(15), "Turn the tray"};
+    b.at(tray).endsBySight = true;
+    const int brine = b.add("brine", ActivityKind::Step, seconds(300, 300, 300), HandsNeed::Ends, {});
+    b.at(brine).endsBySight = true;
+    b.hold("oven", oven, {tray});
+    b.hold("pot", burner, {brine});
+    const Load load = b.canLoad(1, canner, {tray, brine});
+    b.network.limits.push_back({brine, load.lower, Seconds(300), LimitKind::Safety, "reboil"});
+    return std::move(b.network);
+}
+
 Network cannerOnly(Method method) {
     Building b = begun();
     const int canner = b.station("canner", StationKind::Canner);

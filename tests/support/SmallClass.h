@@ -10,6 +10,10 @@ namespace brinebell::support {
 /// to any time, and one may be dropped. One helper.
 Network smallClass(int loads = 1);
 
+/// A tray looked at every 1–2 min and a brine brought to the boil, which may wait 5 min (a safety limit) for the one
+/// load that goes into the canner after both.
+Network trayBoilAndLoad();
+
 /// The canner alone: the shortest way from lowering to lifting, for walks that visit every state.
 /// One that is not a boiling-water canner asks for its water; a pressure canner wants 11 psi after 10 min of venting.
 Network cannerOnly(Method method = Method::BoilingWater);

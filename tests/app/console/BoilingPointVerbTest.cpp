@@ -32,6 +32,23 @@ TEST(BoilingPointVerb, TextTellsBothScales) {
                 ::testing::ContainsRegex("boils at 95\\.[0-9] °C \\(20[34]\\.[0-9] °F\\)"));
 }
 
+// 96.08 °C at 4,000 ft (copy of a USDA table, which is 0.2 °C off the standards) and z = 10 °C: 10^0.392 is 2.47.
+TEST(BoilingPointVerb, WhyTellsWhatMatchesAMinuteAtSeaLevel) {
+    const nlohmann::json why =
+        documentOf(console({"boiling-point", "--altitude", "4000 ft", "--why", "--json"}))["why"];
+    EXPECT_NEAR(why["to_match_one_minute_at_sea_level"].get<double>(), 2.47, 0.12);
+    EXPECT_EQ(why["marked"], "illustration; the published table rules");
+}
+
+TEST(BoilingPointVerb, WhyIsMarkedAsAnIllustrationInTextToo) {
+    EXPECT_THAT(console({"boiling-point", "--altitude", "4000 ft", "--why"}).out,
+                ::testing::HasSubstr("illustration; the published table rules"));
+}
+
+TEST(BoilingPointVerb, TellsNoReasonUnasked) {
+    EXPECT_FALSE(documentOf(console({"boiling-point", "--altitude", "4000 ft", "--json"})).contains("why"));
+}
+
 TEST(BoilingPointVerb, PressureOutsideTheRangeIsRefused) {
     EXPECT_EQ(console({"boiling-point", "--pressure", "2 kPa"}).status, 1);
 }

@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include "ConsoleSupport.h"
+#include "support/ProcessTimeRows.h"
 
 namespace brinebell::test {
 
@@ -163,6 +164,38 @@ TEST(ProcessTimeVerb, ControlCharactersInAValueDoNotReachTheTerminal) {
     EXPECT_EQ(finished.status, 1);
     EXPECT_EQ(finished.err.find('\x1b'), std::string::npos);
     EXPECT_EQ(finished.err.find('\n'), finished.err.size() - 1);
+}
+
+// A sample of the rows that tests/core/safety/ProcessTimeRowsTest.cpp asks the library for, through the program.
+TEST(ProcessTimeVerb, AnswersASampleOfAllPublishedRows) {
+    constexpr std::size_t kEvery = 61;  // a prime, so that every method and edge comes up
+    const auto rows = support::readProcessTimeRows(BRINEBELL_TEST_DATA "/process-times.csv");
+    int answered = 0, refused = 0;
+    for (std::size_t k = 0; k < rows.size(); k += kEvery) {
+        const support::ProcessTimeRow& row = rows[k];
+        const support::Finished finished =
+            console({"process-time", "--product", row.product(), "--pack", row.pack, "--jar", row.jar, "--altitude",
+                     row.altitude, "--method", row.method, "--json"});
+        const nlohmann::json document = documentOf(finished);
+        if (!row.minutes) {
+            // Where a table has a choice of pressures, another entry of it may answer.
+            EXPECT_TRUE(finished.status == 1 || document["entry"] != row.entry) << row.words();
+            ++refused;
+            continue;
+        }
+        EXPECT_EQ(finished.status, 0) << row.words();
+        bool listed = false;
+        for (const nlohmann::json& choice : document["choices"]) {
+            listed = listed || (choice["table_process_min"] == *row.minutes &&
+                                (!row.gaugePsi || choice["gauge_psi"] == *row.gaugePsi));
+        }
+        EXPECT_TRUE(listed) << row.words() << ": " << finished.out;
+        EXPECT_FALSE(document["source"].get<std::string>().empty());
+        ++answered;
+    }
+    EXPECT_EQ(answered + refused, 56);
+    EXPECT_GT(answered, 40);
+    EXPECT_GT(refused, 4);
 }
 
 }  // namespace

@@ -35,6 +35,13 @@ TEST(SheetVerb, ProcessesLastTheirPublishedTime) {
     EXPECT_THAT(seconds, ::testing::UnorderedElementsAre(600, 1200));
 }
 
+// AIB 539, Guides 6 and 3, where the two dishes of the demonstration class are published.
+TEST(SheetVerb, TextTellsWhereEachTimeIsPublished) {
+    const std::string text = console({"sheet", kDemoClass}).out;
+    EXPECT_THAT(text, ::testing::ContainsRegex("published time: .*load 1: 10 min \\(.*AIB 539 Guide 6"));
+    EXPECT_THAT(text, ::testing::ContainsRegex("published time: .*load 2: 20 min \\(.*AIB 539 Guide 3"));
+}
+
 TEST(SheetVerb, TextTellsTableEndsAndLowerBound) {
     const support::Finished finished = console({"sheet", kDemoClass});
     EXPECT_EQ(finished.status, 0);
