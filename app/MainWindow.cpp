@@ -7,62 +7,39 @@
 #include <QStackedWidget>
 #include <QTimer>
 
+#include "bridge/AwakeKeeper.h"
+#include "bridge/SoundControl.h"
 #include "bridge/TimeText.h"
 #include "desk/PreparePage.h"
 #include "desk/ResumePage.h"
+#include "desk/SoundPage.h"
 #include "review/ReviewPage.h"
 #include "stage/StagePage.h"
 
 namespace brinebell {
 
-namespace {
-
-CueSound soundOf(CueKind kind) {
-    switch (kind) {
-        case CueKind::Tick:
-            return CueSound::Tick;
-        case CueKind::Soon:
-            return CueSound::Soon;
-        case CueKind::Due:
-            return CueSound::Due;
-        case CueKind::End:
-            return CueSound::End;
-        case CueKind::Stop:
-            return CueSound::Stop;
-    }
-    return CueSound::Stop;
-}
-
-QString soundFault(const SoundState& state) {
-    switch (state.kind) {
-        case SoundState::Kind::Ready:
-            return {};
-        case SoundState::Kind::NoDevice:
-            return MainWindow::tr("No sound device: the screen shows every cue");
-        case SoundState::Kind::Fault:
-            return MainWindow::tr("No sound (%1): the screen shows every cue").arg(state.reason);
-    }
-    return {};
-}
-
-}  // namespace
-
 MainWindow::MainWindow(const Ground& ground, QWidget* parent)
-    : QMainWindow(parent), m_ground(ground), m_pages(new QStackedWidget) {
+    : QMainWindow(parent),
+      m_ground(ground),
+      m_sound(new SoundControl(ground.speaker, ground.voice, ground.settings, this)),
+      m_pages(new QStackedWidget) {
     setWindowTitle(tr("Brinebell"));
     setMinimumSize(800, 500);
     m_resume = new ResumePage;
     m_prepare = new PreparePage;
     m_stage = new StagePage(*m_ground.clock);
     m_review = new ReviewPage;
-    for (QWidget* page : {static_cast<QWidget*>(m_resume), static_cast<QWidget*>(m_prepare),
-                          static_cast<QWidget*>(m_stage), static_cast<QWidget*>(m_review)}) {
+    m_soundPage = new SoundPage(*m_sound);
+    for (QWidget* page :
+         {static_cast<QWidget*>(m_resume), static_cast<QWidget*>(m_prepare), static_cast<QWidget*>(m_stage),
+          static_cast<QWidget*>(m_review), static_cast<QWidget*>(m_soundPage)}) {
         m_pages->addWidget(page);
     }
     setCentralWidget(m_pages);
     m_prepare->setLogbookFault(logbookFault());
     connectPages();
-    connectSpeaker();
+    connectSound();
+    connectAwake();
 }
 
 MainWindow::~MainWindow() {
@@ -80,13 +57,49 @@ void MainWindow::connectPages() {
     connect(fullScreen, &QShortcut::activated, this, [this] { setWindowState(windowState() ^ Qt::WindowFullScreen); });
 }
 
-void MainWindow::connectSpeaker() {
-    if (m_ground.speaker == nullptr) {
+void MainWindow::connectSound() {
+    const auto tell = [this] { m_stage->setSoundFault(m_sound->standingWords()); };
+    connect(m_sound, &SoundControl::changed, m_stage, tell);
+    tell();
+    connect(m_prepare, &PreparePage::soundWanted, this, &MainWindow::openSound);
+    connect(m_stage, &StagePage::soundWanted, this, &MainWindow::openSound);
+    connect(m_soundPage, &SoundPage::leaveWanted, this, &MainWindow::leaveSound);
+}
+
+void MainWindow::connectAwake() {
+    if (m_ground.awake == nullptr) {
         return;
     }
-    const auto tell = [this](const SoundState& state) { m_stage->setSoundFault(soundFault(state)); };
-    connect(m_ground.speaker, &CueSpeaker::stateChanged, m_stage, tell);
-    tell(m_ground.speaker->state());
+    connect(m_ground.awake, &AwakeKeeper::changed, m_stage,
+            [this] { m_stage->setSleepFault(standingWords(m_ground.awake->state())); });
+    // The session finds by its clock how long it was away; it only must not wait for its next look.
+    connect(m_ground.awake, &AwakeKeeper::woke, this, [this] {
+        if (m_session) {
+            m_session->wake();
+        }
+    });
+}
+
+void MainWindow::openSound() {
+    m_pages->setCurrentWidget(m_soundPage);
+    m_soundPage->open(m_session != nullptr);
+}
+
+void MainWindow::leaveSound() {
+    if (m_session != nullptr) {
+        m_pages->setCurrentWidget(m_stage);
+        m_stage->setFocus();
+    } else {
+        openPrepare();
+    }
+}
+
+void MainWindow::sound(const Cue& cue) {
+    m_sound->sound(cue, Words::cue(cue, m_session->moment()));
+    // What wants an answer is on the board, so the sound check does not stand before it.
+    if (cue.kind >= CueKind::Due && m_pages->currentWidget() == m_soundPage) {
+        leaveSound();
+    }
 }
 
 void MainWindow::begin(const QStringList& classFiles, const QString& chosen) {
@@ -147,12 +160,12 @@ void MainWindow::resume(const QString& sessionId) {
 void MainWindow::putOnStage(std::unique_ptr<SessionAdapter> session) {
     m_stage->setSession(nullptr);
     m_session = std::move(session);
-    if (m_ground.speaker != nullptr) {
-        connect(m_session.get(), &SessionAdapter::cueSounds, m_ground.speaker,
-                [this](const Cue& cue) { m_ground.speaker->play(soundOf(cue.kind)); });
-    }
+    connect(m_session.get(), &SessionAdapter::cueSounds, this, &MainWindow::sound);
     // Queued, because the session must not be taken down while it is still telling that it has ended.
     connect(m_session.get(), &SessionAdapter::closed, this, &MainWindow::endSession, Qt::QueuedConnection);
+    if (m_ground.awake != nullptr) {
+        m_ground.awake->keepAwake(tr("A canning class is being taught"));
+    }
     m_pages->setCurrentWidget(m_stage);
     m_stage->setSession(m_session.get());
     m_session->wake();
@@ -202,6 +215,9 @@ void MainWindow::leaveStage() {
 void MainWindow::dropSession() {
     m_stage->setSession(nullptr);
     m_session.reset();
+    if (m_ground.awake != nullptr) {
+        m_ground.awake->release();
+    }
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {

@@ -9,13 +9,18 @@
 #include "bridge/Sessions.h"
 #include "sound/CueSpeaker.h"
 
+class QSettings;
 class QStackedWidget;
 
 namespace brinebell {
 
+class AwakeKeeper;
 class PreparePage;
 class ResumePage;
 class ReviewPage;
+class SoundControl;
+class SoundPage;
+class SpokenNames;
 class StagePage;
 
 /// What the window stands on.
@@ -24,6 +29,9 @@ struct Ground {
     Logbook* logbook = nullptr;    ///< null when it could not be opened
     Error whyNoLogbook;            ///< then the reason
     CueSpeaker* speaker = nullptr;
+    SpokenNames* voice = nullptr;   ///< null: names are not spoken
+    AwakeKeeper* awake = nullptr;   ///< null: the machine sleeps when it likes
+    QSettings* settings = nullptr;  ///< null: nothing that is set is kept
 };
 
 class MainWindow final : public QMainWindow {
@@ -38,12 +46,14 @@ public:
     void startSession(const SessionStart& start);
     void openPrepare();
     void openReview(const QString& sessionId);
+    void openSound();    ///< the sound check; a running session goes on behind it
     void dropSession();  ///< lets go of the running session; it stays in the logbook as it is
 
     PreparePage& preparePage() { return *m_prepare; }
     StagePage& stagePage() { return *m_stage; }
     ReviewPage& reviewPage() { return *m_review; }
     ResumePage& resumePage() { return *m_resume; }
+    SoundPage& soundPage() { return *m_soundPage; }
     QWidget* currentPage() const;
     SessionAdapter* session() { return m_session.get(); }
 
@@ -52,7 +62,10 @@ protected:
 
 private:
     void connectPages();
-    void connectSpeaker();
+    void connectAwake();
+    void connectSound();
+    void leaveSound();
+    void sound(const Cue& cue);
     void putOnStage(std::unique_ptr<SessionAdapter> session);
     void resume(const QString& sessionId);
     void endSession();
@@ -63,11 +76,13 @@ private:
 
     Ground m_ground;
     std::unique_ptr<SessionAdapter> m_session;
+    SoundControl* m_sound;
     QStackedWidget* m_pages;
     ResumePage* m_resume;
     PreparePage* m_prepare;
     StagePage* m_stage;
     ReviewPage* m_review;
+    SoundPage* m_soundPage;
 };
 
 }  // namespace brinebell

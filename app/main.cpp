@@ -3,14 +3,18 @@
 #include <QCommandLineParser>
 #include <QDir>
 #include <QScreen>
+#include <QSettings>
 #include <QTextStream>
+#include <memory>
 
 #include "MainWindow.h"
 #include "Theme.h"
 #include "base/SystemClock.h"
+#include "bridge/AwakeKeeper.h"
 #include "desk/ClassShelf.h"
 #include "desk/PreparePage.h"
 #include "sound/CuePlayer.h"
+#include "sound/SpokenNames.h"
 
 namespace {
 
@@ -66,10 +70,17 @@ int main(int argc, char** argv) {
     const brinebell::SystemClock clock;
     auto logbook = brinebell::Logbook::open(arguments.logbook.isEmpty() ? brinebell::defaultLogbookPath()
                                                                         : arguments.logbook.toStdString());
+    const std::unique_ptr<brinebell::AwakeKeeper> awake = brinebell::makeAwakeKeeper();
     brinebell::CuePlayer speaker;
+    const std::unique_ptr<brinebell::SpokenNames> voice = brinebell::makeSpokenNames();
+    QSettings settings(QSettings::IniFormat, QSettings::UserScope, QStringLiteral("brinebell"),
+                       QStringLiteral("window"));
     brinebell::Ground ground;
     ground.clock = &clock;
     ground.speaker = &speaker;
+    ground.awake = awake.get();
+    ground.voice = voice.get();
+    ground.settings = &settings;
     if (logbook) {
         ground.logbook = &*logbook;
     } else {

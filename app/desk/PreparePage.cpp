@@ -81,12 +81,15 @@ QVBoxLayout* PreparePage::buildShelf() {
     connect(m_why, &QPushButton::clicked, this, &PreparePage::openAltitude);
     auto* review = new QPushButton(tr("&Past sessions"));
     connect(review, &QPushButton::clicked, this, &PreparePage::reviewWanted);
+    auto* sound = new QPushButton(tr("Sound chec&k"));
+    connect(sound, &QPushButton::clicked, this, &PreparePage::soundWanted);
     shelf->addWidget(head);
     shelf->addWidget(m_files, 1);
     shelf->addWidget(open);
     shelf->addWidget(again);
     shelf->addWidget(m_why);
     shelf->addSpacing(12);
+    shelf->addWidget(sound);
     shelf->addWidget(review);
     return shelf;
 }

@@ -50,6 +50,7 @@ protected:
 signals:
     void startWanted(const brinebell::SessionStart& start);
     void reviewWanted();
+    void soundWanted();
 
 private:
     QVBoxLayout* buildShelf();

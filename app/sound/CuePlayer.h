@@ -1,27 +1,23 @@
-// CuePlayer.h — plays cues on the default sound output through Qt Multimedia.
+// CuePlayer.h — sounds cues through a process of its own, brinebell-sound, which stands beside the program.
 //
-// Whoever opens a sink waits for as long as the sound server is frozen, and for ever when the server refuses
-// it (Qt 6.4 waits for "ready" and does not look for "failed"; it happens when the device is pulled out in
-// that moment). So all of that is done by a worker in a thread of its own. The player only leaves requests
-// there and listens for its reports; when none come it says so, leaves that thread behind and starts another.
+// Everything that can hang, die or grow stale with the sound server does so over there (SoundMain.cpp says
+// why). The player sends requests and listens for reports; when none come it says so, ends that process and
+// starts another. A sound server started after the program, or restarted, is so found by the next process.
 //
-// Known limits, all of Qt 6.4 over PulseAudio: a sound server started after the program, or gone for more
-// than about 3 s, is not found again (the reason shown says so); a changed default output is noticed only
-// when the old one goes; a server that freezes between two cues is noticed at the next cue. A cue that fails
-// is not tried again: one that matters is repeated until answered.
+// Known limits, of Qt 6.4 over PulseAudio: a changed default output is noticed when the old one goes or at
+// lookAgain(); a server that freezes between two cues is noticed at the next cue. A cue that fails is not
+// tried again: one that matters is repeated until answered.
 #pragma once
 
 #include <QElapsedTimer>
-#include <QThread>
+#include <QProcess>
 #include <QTimer>
 #include <chrono>
-#include <vector>
 
 #include "sound/CueSpeaker.h"
+#include "sound/SoundLine.h"
 
 namespace brinebell {
-
-class CueWorker;
 
 inline constexpr std::chrono::milliseconds kCueShutdownWait{1'000};
 
@@ -29,32 +25,46 @@ class CuePlayer final : public CueSpeaker {
     Q_OBJECT
 
 public:
-    explicit CuePlayer(QObject* parent = nullptr);
+    /// `program` is the sound process; empty: brinebell-sound in the folder of this program.
+    explicit CuePlayer(QObject* parent = nullptr, const QString& program = {});
 
-    /// Cuts off what sounds. Takes at most kCueShutdownWait, whatever the sound server does. If a thread had
-    /// to be left behind, exit() will leave by _exit() with the same status, so what the process still has to
-    /// write must be written before it returns from main.
+    /// Cuts off what sounds. Takes at most kCueShutdownWait, whatever the sound server does.
     ~CuePlayer() override;
 
     void play(CueSound sound) override;
     void setVolume(double volume) override { m_volume = volume; }
     void setQuiet(bool quiet) override { m_quiet = quiet; }
+    void setDevice(const QString& id) override;
+    void lookAgain() override;
 
-    /// NoDevice until the first look, some milliseconds after the event loop starts.
+    /// NoDevice until the first report, some tens of milliseconds after the event loop starts.
     SoundState state() const override { return m_state; }
+    std::vector<SoundDevice> devices() const override { return m_devices; }
+
+signals:
+    /// The first samples of a cue were handed to the sound server, so long after play().
+    void sounded(brinebell::CueSound sound, std::chrono::nanoseconds after);
 
 private:
-    void startWorker(bool afterFailure);
-    void hear(const SoundState& state);
+    void start();
+    void startAgain(bool afterFailure);
+    void send(const SoundOrder& order);
+    void readNews();
+    void hear(const SoundReport& report);
     void checkSilence();
     void change(const SoundState& state);
 
-    QThread* m_thread = nullptr;
-    CueWorker* m_worker = nullptr;       ///< lives in m_thread and goes with it
-    std::vector<QThread*> m_leftBehind;  ///< told to end, and will when the server lets go of them
+    QString m_program;
+    QProcess m_process;
     QTimer m_silenceTimer;
+    QTimer m_restartTimer;
     QElapsedTimer m_sinceHeard;
     SoundState m_state;
+    std::vector<SoundDevice> m_devices;
+    QString m_device;
+    CueMailbox m_waiting;  ///< what was asked for between two processes
+    bool m_afterFailure = false;
+    bool m_isEnding = false;  ///< ended on purpose; what its end says is no news
     double m_volume = 1.0;
     bool m_quiet = false;
 };

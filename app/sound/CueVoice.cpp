@@ -3,6 +3,8 @@
 #include <QAudioDevice>
 #include <QAudioFormat>
 #include <QAudioSink>
+#include <algorithm>
+#include <vector>
 
 namespace brinebell {
 
@@ -33,28 +35,38 @@ QByteArray cueBytes(CueSound sound, double level) {
 }  // namespace
 
 CueVoice::CueVoice(const QAudioDevice& device, CueSound sound, double level)
-    : m_sound(sound), m_sink(std::make_unique<QAudioSink>(device, cueFormat())) {
-    m_samples.setData(cueBytes(sound, level));
-    m_samples.open(QIODevice::ReadOnly);
-    m_sink->start(&m_samples);
+    : m_sound(sound),
+      m_samples(cueBytes(sound, level)),
+      m_sink(std::make_unique<QAudioSink>(device, cueFormat())),
+      m_input(m_sink->start()) {
     m_sinceTaken.start();
+    handOver();
 }
 
 CueVoice::~CueVoice() {
     m_sink->stop();
 }
 
+void CueVoice::handOver() {
+    if (m_input == nullptr || m_handedOver == m_samples.size()) {
+        return;
+    }
+    const qint64 taken = m_input->write(m_samples.constData() + m_handedOver, m_samples.size() - m_handedOver);
+    m_handedOver += std::max<qint64>(taken, 0);
+}
+
 CueVoice::Progress CueVoice::progress() {
     if (m_progress != Progress::Sounding) {
         return m_progress;
     }
+    handOver();
     const qint64 taken = m_sink->processedUSecs();
     if (taken > m_taken) {
         m_taken = taken;
         m_sinceTaken.restart();
     }
     const bool stuck = m_sinceTaken.elapsed() > kStuckMilliseconds;
-    if (m_sink->state() == QAudio::IdleState && m_samples.atEnd()) {
+    if (m_sink->state() == QAudio::IdleState && m_handedOver == m_samples.size()) {
         m_progress = Progress::Done;
     } else if (m_sink->state() == QAudio::StoppedState || stuck) {
         m_progress = Progress::Failed;

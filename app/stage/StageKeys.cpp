@@ -53,6 +53,8 @@ StageKey stageKeyOf(int qtKey) {
             return StageKey::Remedies;
         case Qt::Key_M:
             return StageKey::More;
+        case Qt::Key_S:
+            return StageKey::Sound;
         case Qt::Key_Escape:
             return StageKey::Leave;
         default:
@@ -80,6 +82,7 @@ const std::vector<KeyHint>& keyHints() {
         {StageKey::Remedies, QStringLiteral("R"), KeyWords::tr("If late")},
         {StageKey::Close, QStringLiteral("C"), KeyWords::tr("Close")},
         {StageKey::More, QStringLiteral("M"), KeyWords::tr("More")},
+        {StageKey::Sound, QStringLiteral("S"), KeyWords::tr("Sound")},
         {StageKey::Leave, QStringLiteral("Esc"), KeyWords::tr("Leave")},
     };
     return hints;

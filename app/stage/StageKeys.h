@@ -26,6 +26,7 @@ enum class StageKey {
     WhereWasI,
     Remedies,
     More,
+    Sound,
     Leave
 };
 

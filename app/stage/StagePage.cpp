@@ -197,6 +197,11 @@ void StagePage::setSoundFault(const QString& reason) {
     refreshStanding();
 }
 
+void StagePage::setSleepFault(const QString& reason) {
+    m_sleepFault = reason;
+    refreshStanding();
+}
+
 void StagePage::refresh() {
     if (m_session == nullptr) {
         return;
@@ -250,6 +255,9 @@ void StagePage::refreshStanding() {
     }
     if (!m_soundFault.isEmpty()) {
         lines << m_soundFault;
+    }
+    if (!m_sleepFault.isEmpty()) {
+        lines << m_sleepFault;
     }
     m_standing->setText(lines.join(QStringLiteral("  ·  ")));
 }

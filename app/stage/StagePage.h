@@ -39,6 +39,7 @@ public:
     /// Null takes the session off the board. Lifetime: the session outlives its stay here.
     void setSession(SessionAdapter* session);
     void setSoundFault(const QString& reason);  ///< empty: cues sound
+    void setSleepFault(const QString& reason);  ///< empty: screen and machine stay awake
 
     QString notice() const { return m_notice->text(); }
     QString standing() const { return m_standing->text(); }
@@ -59,6 +60,7 @@ public:
 
 signals:
     void leaveWanted();
+    void soundWanted();
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
@@ -119,6 +121,7 @@ private:
     Cause m_pressCause = Cause::Key;
     Cause m_holdCause = Cause::HeldKey;
     QString m_soundFault;
+    QString m_sleepFault;
 
     ClockLine* m_clock;
     QWidget* m_middle;

@@ -220,6 +220,9 @@ void StagePage::ownKey(StageKey key, Cause cause) {
         case StageKey::Remedies:
             showRemedies();
             return;
+        case StageKey::Sound:
+            emit soundWanted();
+            return;
         case StageKey::Leave:
             emit leaveWanted();
             return;

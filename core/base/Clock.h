@@ -41,6 +41,9 @@ class Clock {
 public:
     virtual ~Clock() = default;
     virtual Stamp now() const = 0;
+
+    /// How much of the time since the machine started it slept. Grows by sleep alone; zero where nobody can tell.
+    virtual Millis asleep() const { return Millis::zero(); }
 };
 
 /// A clock moved by hand: rehearsals and tests.
@@ -52,6 +55,11 @@ public:
         m_now.utc += by;
         m_now.boot += by;
     }
+    Millis asleep() const override { return m_asleep; }
+    void sleep(Millis by) {
+        advance(by);
+        m_asleep += by;
+    }
     void setWallClock(Millis utc) { m_now.utc = utc; }
     void reboot(BootId id, Millis boot) {
         m_now.bootId = id;
@@ -60,6 +68,7 @@ public:
 
 private:
     Stamp m_now;
+    Millis m_asleep{};
 };
 
 }  // namespace brinebell

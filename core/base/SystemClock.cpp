@@ -39,4 +39,9 @@ Stamp SystemClock::now() const {
     return Stamp{readClock(CLOCK_REALTIME), readClock(CLOCK_BOOTTIME), m_bootId};
 }
 
+Millis SystemClock::asleep() const {
+    const Millis awake = readClock(CLOCK_MONOTONIC);
+    return readClock(CLOCK_BOOTTIME) - awake;
+}
+
 }  // namespace brinebell

@@ -11,6 +11,7 @@ class SystemClock final : public Clock {
 public:
     SystemClock();
     Stamp now() const override;
+    Millis asleep() const override;
 
 private:
     BootId m_bootId;

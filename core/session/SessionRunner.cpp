@@ -96,10 +96,12 @@ void SessionRunner::watch() {
         store();
     }
     const Stamp now = m_clock->now();
+    const Millis asleep = m_clock->asleep();
     // A rehearsal runs on a clock that may be sped up; time nobody watched has no meaning in it.
     const bool watching = m_state.started && !m_state.closed && !m_state.rehearsal;
     if (m_watched && watching) {
-        if (elapsedBetween(*m_watched, now) > kWatchGap || !(m_watched->bootId == now.bootId)) {
+        const bool slept = asleep - m_asleep >= kShortestSleep;
+        if (slept || elapsedBetween(*m_watched, now) > kWatchGap || !(m_watched->bootId == now.bootId)) {
             Command gap;
             gap.kind = CommandKind::ReportGap;
             gap.value = unwatchedBetween(*m_watched, now);
@@ -107,6 +109,7 @@ void SessionRunner::watch() {
         }
     }
     m_watched = now;
+    m_asleep = asleep;
 }
 
 const RunSheet& SessionRunner::outlook() const {

@@ -41,7 +41,8 @@ public:
     std::optional<Refusal> perform(const Command& command, Cause cause);
 
     /// Call at least every second while the program runs: notices time it could not watch (over kWatchGap
-    /// between two calls: sleep, a stopped process) and reports it as an event. Does nothing in a rehearsal.
+    /// between two calls: sleep, a stopped process; or any sleep that the clock knows of) and reports it as an event.
+    /// Does nothing in a rehearsal.
     void watch();
 
     /// A policy found since: advice follows it from now on. Events and the plan to compare with stay as they are.
@@ -77,9 +78,13 @@ private:
     std::vector<Event> m_waiting;
     std::optional<Error> m_fault;
     std::optional<Stamp> m_watched;
+    Millis m_asleep{};  ///< of the clock, when it was last looked at
     Listener m_listener;
 };
 
 inline constexpr Millis kWatchGap{10'000};
+
+/// Less than a machine takes to fall asleep and wake; more than two clocks read one after the other are apart.
+inline constexpr Millis kShortestSleep{500};
 
 }  // namespace brinebell

@@ -3,6 +3,9 @@
 //   cue-listen-helper cues [FOLDER]   plays every cue and measures what a recorder on standard input hears;
 //                                     with FOLDER the recordings are left there as WAV files
 //   cue-listen-helper unplug          expects the device to go as a cue sounds, and to come back
+//   cue-listen-helper late            expects the server only when the script has read "start the server now"
+//   cue-listen-helper chosen          chooses the output "hall", which is recorded, and expects it to go and come
+//   cue-listen-helper levels          measures the volume, the floor of stop and quiet mode
 //   cue-listen-helper frozen PID      stops and continues the server with that process id; ends with it
 //   stopped
 //
@@ -153,6 +156,70 @@ void listenToQuietMode(CuePlayer& player) {
 }
 
 /// Were end not cut off, its pulses would cover some of stop's.
+/// 0.7 of full scale is the peak at full volume; the floor of stop is a tenth, in quiet mode a quarter.
+void hearLevels() {
+    CuePlayer player;
+    check(waitFor(player, SoundState::Kind::Ready, 10s), "the sound output is found");
+    check(waitUntil([] { return Capture::fromStandardInput().isSteady(); }, 10s), "the recorder runs");
+    struct Setting {
+        double volume;
+        bool quiet;
+        CueSound sound;
+        const char* words;
+        double peak;
+    };
+    for (const Setting& set : {Setting{0.5, false, CueSound::Due, "half volume: peak of due", 0.35},
+                               Setting{0.0, false, CueSound::Due, "no volume: peak of due", 0.0},
+                               Setting{0.0, false, CueSound::Stop, "no volume: peak of stop", 0.07},
+                               Setting{1.0, true, CueSound::End, "quiet: peak of end", 0.0},
+                               Setting{1.0, true, CueSound::Stop, "quiet: peak of stop", 0.175}}) {
+        player.setVolume(set.volume);
+        player.setQuiet(set.quiet);
+        const double peak = measure::peakOf(listenTo(player, set.sound).samples);
+        check(std::abs(peak - set.peak) < 0.005, fmt::format("{} {:.3f} ({:.3f})", set.words, peak, set.peak));
+    }
+}
+
+/// Only "hall" is recorded: what is heard was played there.
+void followTheChosenOutput() {
+    CuePlayer player;
+    check(waitFor(player, SoundState::Kind::Ready, 10s), "the sound output is found");
+    check(player.devices().size() == 2, fmt::format("{} outputs are listed", player.devices().size()));
+    check(waitUntil([] { return Capture::fromStandardInput().isSteady(); }, 10s), "the recorder runs");
+    check(listenTo(player, CueSound::Due).pulses.empty(), "nothing is heard on the output that is not chosen");
+    player.setDevice(QStringLiteral("hall"));
+    check(listenTo(player, CueSound::Due).pulses.size() == 3, "all of due is heard on the chosen output");
+    tell("unplug now");
+    const bool lossTold = waitFor(player, SoundState::Kind::Elsewhere, 10s);
+    check(lossTold, "told: " + player.state().reason.toStdString());
+    bool hasSounded = false;
+    QObject::connect(&player, &CuePlayer::sounded, [&] { hasSounded = true; });
+    player.play(CueSound::Due);
+    check(waitUntil([&] { return hasSounded; }, 5s), "cues go on on the default output");
+    tell("plug in now");
+    check(waitFor(player, SoundState::Kind::Ready, 10s), "its return is told");
+}
+
+/// The program was there before the sound server.
+void findALateServer() {
+    CuePlayer player;
+    const bool tooSoon = waitFor(player, SoundState::Kind::Ready, 2s);
+    check(!tooSoon, "no output yet: " + player.state().reason.toStdString());
+    tell("start the server now");
+    const auto started = steady_clock::now();
+    const bool isFound = waitFor(player, SoundState::Kind::Ready, 20s);
+    check(isFound, fmt::format("the server is found {} ms after it was asked for", since(started).count()));
+    bool hasSounded = false;
+    QObject::connect(&player, &CuePlayer::sounded, [&] { hasSounded = true; });
+    player.play(CueSound::Due);
+    check(waitUntil([&] { return hasSounded; }, 5s), "a cue is handed over to it");
+    tell("end the server now");
+    check(waitFor(player, SoundState::Kind::NoDevice, 10s), "its end is told");
+    tell("start the server now again");
+    check(waitFor(player, SoundState::Kind::Ready, 20s), "its return is told");
+    check(player.devices().size() == 1, fmt::format("{} output is listed", player.devices().size()));
+}
+
 void listenToAnInterruption(CuePlayer& player) {
     Capture& capture = Capture::fromStandardInput();
     const std::size_t before = capture.count();
@@ -241,10 +308,16 @@ int main(int argc, char** argv) {
         hearCues(argc > 2 ? argv[2] : nullptr);
     } else if (scene == "unplug") {
         surviveUnplugging();
+    } else if (scene == "late") {
+        findALateServer();
+    } else if (scene == "chosen") {
+        followTheChosenOutput();
+    } else if (scene == "levels") {
+        hearLevels();
     } else if (scene == "frozen" && argc > 2) {
         surviveFreezing(static_cast<pid_t>(std::stol(argv[2])));
     } else {
-        check(false, "usage: cue-listen-helper cues [FOLDER] | unplug | frozen PID");
+        check(false, "usage: cue-listen-helper cues [FOLDER] | unplug | late | chosen | levels | frozen PID");
     }
     return faults;
 }

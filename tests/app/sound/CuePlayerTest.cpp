@@ -6,8 +6,10 @@
 
 #include <QCoreApplication>
 #include <QElapsedTimer>
+#include <QFile>
 #include <QSignalSpy>
 #include <QTemporaryDir>
+#include <QTest>
 
 namespace brinebell {
 
@@ -15,6 +17,27 @@ namespace {
 
 constexpr int kPatienceMilliseconds = 10'000;
 constexpr int kAtOnceMilliseconds = 100;
+
+/// A sound process that does as the lines of shell say.
+class Script {
+public:
+    explicit Script(const char* lines) {
+        QFile file(path());
+        if (file.open(QIODevice::WriteOnly)) {
+            file.write("#!/bin/sh\n");
+            file.write(lines);
+            file.setPermissions(QFile::ReadOwner | QFile::WriteOwner | QFile::ExeOwner);
+        }
+    }
+    QString path() const { return m_folder.filePath(QStringLiteral("sound")); }
+
+private:
+    QTemporaryDir m_folder;
+};
+
+bool waitFor(const CuePlayer& player, SoundState::Kind kind) {
+    return QTest::qWaitFor([&] { return player.state().kind == kind; }, kPatienceMilliseconds);
+}
 
 }  // namespace
 
@@ -56,6 +79,43 @@ TEST(CuePlayer, CarriesOnAfterACueThatNothingCouldSound) {
     player.play(CueSound::Stop);
     EXPECT_FALSE(spy.wait(1'500));  // at least one more look at the devices: the same state is not told twice
     EXPECT_EQ(player.state().kind, SoundState::Kind::NoDevice);
+}
+
+TEST(CuePlayer, SaysThatItsProgramIsMissing) {
+    const QTemporaryDir empty;
+    const CuePlayer player(nullptr, empty.filePath(QStringLiteral("nothing-here")));
+    ASSERT_TRUE(waitFor(player, SoundState::Kind::Fault));
+    EXPECT_TRUE(player.state().reason.contains(QStringLiteral("nothing-here")));
+}
+
+TEST(CuePlayer, ListsTheOutputsOfAReport) {
+    const Script script(R"(echo '{"found":"ready","devices":[{"id":"a","name":"Boxes","default":true}]}'; exec cat)");
+    const CuePlayer player(nullptr, script.path());
+    ASSERT_TRUE(waitFor(player, SoundState::Kind::Ready));
+    EXPECT_EQ(player.devices(), (std::vector<SoundDevice>{{QStringLiteral("a"), QStringLiteral("Boxes"), true}}));
+}
+
+TEST(CuePlayer, StartsAnotherProcessWhenOneFails) {
+    const Script script(R"(
+        if [ "$1" = --after-failure ]; then echo '{"found":"fault","devices":[]}'; exec cat; fi
+        echo '{"found":"ready","devices":[]}'; exit 1)");
+    const CuePlayer player(nullptr, script.path());
+    EXPECT_TRUE(waitFor(player, SoundState::Kind::Fault));
+}
+
+// A process that ends of itself has only looked long enough; the next one starts with nothing held against it.
+TEST(CuePlayer, LooksAfreshWithoutBlame) {
+    const Script script(R"(
+        if [ -e "$0.seen" ]; then echo "{\"found\":\"ready\",\"devices\":[]}"; [ $# = 0 ] && exec cat; exit 1; fi
+        touch "$0.seen"; echo '{"found":"no-device","devices":[]}')");
+    const CuePlayer player(nullptr, script.path());
+    EXPECT_TRUE(waitFor(player, SoundState::Kind::Ready));
+}
+
+TEST(CuePlayer, OwnsUpWhenNoReportComes) {
+    const Script script("exec cat >/dev/null");
+    const CuePlayer player(nullptr, script.path());
+    EXPECT_TRUE(waitFor(player, SoundState::Kind::Fault));
 }
 
 TEST(CuePlayer, ClosesInTime) {

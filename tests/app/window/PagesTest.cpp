@@ -7,25 +7,13 @@
 
 #include "desk/PreparePage.h"
 #include "desk/ResumePage.h"
+#include "desk/SoundPage.h"
 #include "review/ReviewPage.h"
 #include "window/Bench.h"
+#include "window/RememberingSpeaker.h"
 
 namespace brinebell {
 namespace {
-
-class RememberingSpeaker final : public CueSpeaker {
-public:
-    void play(CueSound sound) override { played.push_back(sound); }
-    void setVolume(double) override {}
-    void setQuiet(bool) override {}
-    SoundState state() const override { return told; }
-    void tell(SoundState::Kind kind) {
-        told = {kind, QStringLiteral("the device is gone")};
-        emit stateChanged(told);
-    }
-    std::vector<CueSound> played;
-    SoundState told{SoundState::Kind::Ready, {}};
-};
 
 /// Frames, scroll areas' insides and the like take the keyboard only through their owners.
 bool isInsideAnother(const QWidget* widget) {
@@ -69,6 +57,7 @@ TEST(Pages, NameEveryControlForThoseWhoCannotSeeIt) {
     EXPECT_GE(expectNames(bench.window.reviewPage()), 6);
     EXPECT_GE(expectNames(bench.window.resumePage()), 2);
     EXPECT_GE(expectNames(bench.stage()), 3);
+    EXPECT_GE(expectNames(bench.window.soundPage()), 11);
 }
 
 TEST(Pages, GiveEachMnemonicOnceToAPage) {
@@ -76,6 +65,7 @@ TEST(Pages, GiveEachMnemonicOnceToAPage) {
     expectDifferentMnemonics(bench.window.preparePage());
     expectDifferentMnemonics(bench.window.reviewPage());
     expectDifferentMnemonics(bench.window.resumePage());
+    expectDifferentMnemonics(bench.window.soundPage());
 }
 
 // The smallest screen a class is taught from: 1366 x 768, less a title bar.

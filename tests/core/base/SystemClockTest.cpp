@@ -37,5 +37,12 @@ TEST(SystemClock, NamesTheBootAsTheKernelDoes) {
     EXPECT_EQ(SystemClock().now().bootId, bootIdFromText(kernel));
 }
 
+// Time since boot counts sleep, so no machine has slept for longer than that.
+TEST(SystemClock, HasSleptForLessThanItHasRun) {
+    const SystemClock clock;
+    EXPECT_GE(clock.asleep(), Millis::zero());
+    EXPECT_LT(clock.asleep(), clock.now().boot);
+}
+
 }  // namespace
 }  // namespace brinebell
