@@ -1,8 +1,10 @@
 #include "MainWindow.h"
 
 #include <QCloseEvent>
+#include <QGuiApplication>
 #include <QMessageBox>
 #include <QPushButton>
+#include <QScreen>
 #include <QShortcut>
 #include <QStackedWidget>
 #include <QTimer>
@@ -12,8 +14,10 @@
 #include "bridge/TimeText.h"
 #include "desk/PreparePage.h"
 #include "desk/ResumePage.h"
+#include "desk/ScreenPanel.h"
 #include "desk/SoundPage.h"
 #include "review/ReviewPage.h"
+#include "stage/AudienceWindow.h"
 #include "stage/StagePage.h"
 
 namespace brinebell {
@@ -22,7 +26,8 @@ MainWindow::MainWindow(const Ground& ground, QWidget* parent)
     : QMainWindow(parent),
       m_ground(ground),
       m_sound(new SoundControl(ground.speaker, ground.voice, ground.settings, this)),
-      m_pages(new QStackedWidget) {
+      m_pages(new QStackedWidget),
+      m_audience(std::make_unique<AudienceWindow>()) {
     setWindowTitle(tr("Brinebell"));
     setMinimumSize(800, 500);
     m_resume = new ResumePage;
@@ -40,6 +45,7 @@ MainWindow::MainWindow(const Ground& ground, QWidget* parent)
     connectPages();
     connectSound();
     connectAwake();
+    connectAudience();
 }
 
 MainWindow::~MainWindow() {
@@ -102,6 +108,41 @@ void MainWindow::sound(const Cue& cue) {
     }
 }
 
+void MainWindow::connectAudience() {
+    connect(m_stage, &StagePage::audienceWanted, this, &MainWindow::toggleAudience);
+    connect(m_audience.get(), &AudienceWindow::placed, m_stage, &StagePage::setAudienceWords);
+    connect(m_audience.get(), &AudienceWindow::shutByHand, m_stage, [this] { m_stage->setAudienceWords({}, false); });
+    const auto restyle = [this] {
+        m_stage->restyle();
+        m_audience->restyle();
+    };
+    connect(m_stage, &StagePage::lookChanged, this, restyle);
+    connect(&m_prepare->screenPanel(), &ScreenPanel::lookChanged, this, restyle);
+    connect(&m_prepare->screenPanel(), &ScreenPanel::screenMeasured, m_stage, &StagePage::fitToScreen);
+    // Queued, because a screen that goes is still on the list while it says so.
+    const auto look = [this] { m_audience->displaysChanged(displaysNow(), screen()->name()); };
+    connect(qGuiApp, &QGuiApplication::screenAdded, this, look, Qt::QueuedConnection);
+    connect(qGuiApp, &QGuiApplication::screenRemoved, this, look, Qt::QueuedConnection);
+}
+
+void MainWindow::toggleAudience() {
+    if (m_audience->isOpen()) {
+        m_audience->shut();
+        m_stage->setAudienceWords(tr("The audience screen is closed."), false);
+        return;
+    }
+    presentAudience();
+    m_audience->open(displaysNow(), screen()->name());
+    activateWindow();
+    m_stage->setFocus();
+}
+
+void MainWindow::presentAudience() {
+    if (m_session) {
+        m_audience->present(audienceView(m_session->guide(), m_session->moment()));
+    }
+}
+
 void MainWindow::begin(const QStringList& classFiles, const QString& chosen) {
     m_prepare->setClassFiles(classFiles);
     if (!chosen.isEmpty()) {
@@ -121,6 +162,7 @@ void MainWindow::begin(const QStringList& classFiles, const QString& chosen) {
 
 void MainWindow::openPrepare() {
     m_pages->setCurrentWidget(m_prepare);
+    m_prepare->screenPanel().refresh();
     m_prepare->focusStart();
 }
 
@@ -166,6 +208,7 @@ void MainWindow::putOnStage(std::unique_ptr<SessionAdapter> session) {
     if (m_ground.awake != nullptr) {
         m_ground.awake->keepAwake(tr("A canning class is being taught"));
     }
+    connect(m_session.get(), &SessionAdapter::clockMoved, this, &MainWindow::presentAudience);
     m_pages->setCurrentWidget(m_stage);
     m_stage->setSession(m_session.get());
     m_session->wake();
@@ -213,6 +256,7 @@ void MainWindow::leaveStage() {
 }
 
 void MainWindow::dropSession() {
+    m_audience->shut();
     m_stage->setSession(nullptr);
     m_session.reset();
     if (m_ground.awake != nullptr) {
@@ -225,6 +269,7 @@ void MainWindow::closeEvent(QCloseEvent* event) {
         event->ignore();
         return;
     }
+    m_audience->shut();
     event->accept();
 }
 

@@ -14,6 +14,7 @@ class QStackedWidget;
 
 namespace brinebell {
 
+class AudienceWindow;
 class AwakeKeeper;
 class PreparePage;
 class ResumePage;
@@ -54,6 +55,7 @@ public:
     ReviewPage& reviewPage() { return *m_review; }
     ResumePage& resumePage() { return *m_resume; }
     SoundPage& soundPage() { return *m_soundPage; }
+    AudienceWindow& audience() { return *m_audience; }
     QWidget* currentPage() const;
     SessionAdapter* session() { return m_session.get(); }
 
@@ -70,6 +72,9 @@ private:
     void resume(const QString& sessionId);
     void endSession();
     void leaveStage();
+    void connectAudience();
+    void toggleAudience();
+    void presentAudience();
     bool isUnderWay() const;
     bool askToLeave();
     QString logbookFault() const;
@@ -83,6 +88,7 @@ private:
     StagePage* m_stage;
     ReviewPage* m_review;
     SoundPage* m_soundPage;
+    std::unique_ptr<AudienceWindow> m_audience;
 };
 
 }  // namespace brinebell

@@ -3,11 +3,13 @@
 #include <QApplication>
 #include <QFontMetricsF>
 #include <QPalette>
-#include <QScreen>
 #include <QStyleFactory>
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+
+#include "Look.h"
+#include "ScreenMeasure.h"
 
 namespace brinebell::theme {
 
@@ -84,19 +86,8 @@ double contrast(const QColor& a, const QColor& b) {
     return std::max(one, other) / std::min(one, other);
 }
 
-const std::vector<TextPair>& textPairs() {
-    static const std::vector<TextPair> pairs{
-        {"stage text", kStageText, kStageGround},
-        {"stage text on a panel", kStageText, kStagePanel},
-        {"quiet stage text", kStageQuiet, kStageGround},
-        {"quiet stage text on a panel", kStageQuiet, kStagePanel},
-        {"steady text on a panel", kStageSteady, kStagePanel},
-        {"steady text", kStageSteady, kStageGround},
-        {"key names", kBrass, kStageGround},
-        {"soon, on a panel", kBrass, kStagePanel},
-        {"due", kStageGround, kBrass},
-        {"stop", kStageGround, kStopGround},
-        {"stop words on the ground", kStopGround, kStageGround},
+std::vector<TextPair> textPairs() {
+    std::vector<TextPair> pairs{
         {"ink on paper", kInk, kPaper},
         {"ink on a sheet", kInk, kSheet},
         {"quiet ink on paper", kInkQuiet, kPaper},
@@ -108,6 +99,16 @@ const std::vector<TextPair>& textPairs() {
         {"faults on a sheet", kRust, kSheet},
         {"tool tips", kSheet, kInk},
     };
+    for (const Look look : kLooks) {
+        for (const Ground on : kGrounds) {
+            for (const Ink what : kInks) {
+                const std::string use = "stage: look " + std::to_string(static_cast<int>(look)) + ", ink " +
+                                        std::to_string(static_cast<int>(what)) + " on ground " +
+                                        std::to_string(static_cast<int>(on));
+                pairs.push_back({use, ink(what, on, look), ground(on, look)});
+            }
+        }
+    }
     return pairs;
 }
 
@@ -117,21 +118,7 @@ double capitalMillimetres(Length distance, double arcMinutes) {
 }
 
 double pixelsPerMillimetre(const QScreen* screen) {
-    if (screen == nullptr) {
-        return pixelsPerMillimetre(0.0, 1366.0, 768.0);
-    }
-    return pixelsPerMillimetre(screen->physicalDotsPerInchY(), screen->geometry().width(), screen->geometry().height());
-}
-
-double pixelsPerMillimetre(double reportedDotsPerInch, double widthPixels, double heightPixels) {
-    constexpr double kMillimetresPerInch = 25.4;
-    // Real screens in a kitchen lie between a wall television and a telephone.
-    constexpr double kFewestDots = 20.0;
-    constexpr double kMostDots = 500.0;
-    constexpr double kUsualDiagonalInches = 15.6;
-    const bool believable = reportedDotsPerInch >= kFewestDots && reportedDotsPerInch <= kMostDots;
-    const double dots = believable ? reportedDotsPerInch : std::hypot(widthPixels, heightPixels) / kUsualDiagonalInches;
-    return dots / kMillimetresPerInch;
+    return pixelPitch(screen).pixelsPerMillimetre;
 }
 
 int fontPixelsForCapital(double capitalPixels) {

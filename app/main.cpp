@@ -7,6 +7,7 @@
 #include <QTextStream>
 #include <memory>
 
+#include "Look.h"
 #include "MainWindow.h"
 #include "Theme.h"
 #include "base/SystemClock.h"
@@ -65,6 +66,7 @@ int main(int argc, char** argv) {
     QCoreApplication::setApplicationName(QStringLiteral("brinebell"));
     QCoreApplication::setApplicationVersion(QStringLiteral(BRINEBELL_VERSION));
     brinebell::theme::dress(application);
+    brinebell::theme::restoreLook();
     const Arguments arguments = readArguments(application);
 
     const brinebell::SystemClock clock;

@@ -42,6 +42,16 @@ QString countUp(Millis passed) {
     return countdown(std::chrono::floor<Seconds>(std::max(passed, Millis::zero())));
 }
 
+QString boardCountdown(Millis left) {
+    constexpr std::int64_t kMostMinutes = 100;
+    const std::int64_t total = secondsLeft(left).count();
+    if (total < kMostMinutes * 60) {
+        return QStringLiteral("%1:%2").arg(static_cast<qlonglong>(total / 60)).arg(twoDigits(total % 60));
+    }
+    const std::int64_t minutes = (total + 59) / 60;
+    return TimeWords::tr("%1 h %2").arg(static_cast<qlonglong>(minutes / 60)).arg(twoDigits(minutes % 60));
+}
+
 QString spanText(Seconds span) {
     const std::int64_t total = std::abs(span.count());
     if (total < 60) {

@@ -19,6 +19,7 @@ Seconds secondsLeft(Millis left);
 
 QString countdown(Millis left);        ///< "12:05", "1:02:05"; "0:00" once it is over
 QString countUp(Millis passed);         ///< "2:13" that have passed; never more than have
+QString boardCountdown(Millis left);   ///< "12:05", "75:00"; from 100 minutes on "1 h 40", minutes rounded up
 QString spanText(Seconds span);        ///< "45 s", "12 min", "1 h 05 min"; minutes rounded up above one minute
 QString timeOfDay(Millis utc);         ///< "19:12" in the machine's time zone
 QString dayAndTime(Millis utc);        ///< "12 Sep 2026, 19:12" in the machine's time zone

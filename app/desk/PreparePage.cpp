@@ -12,6 +12,7 @@
 #include <QPushButton>
 #include <QStackedWidget>
 #include <QTableView>
+#include <algorithm>
 
 #include "bridge/TimeText.h"
 #include "bridge/Words.h"
@@ -20,6 +21,7 @@
 #include "desk/MakeAheadPanel.h"
 #include "desk/ProspectPanel.h"
 #include "desk/RunSheetModel.h"
+#include "desk/ScreenPanel.h"
 #include "desk/SheetChart.h"
 #include "plan/ProcessSource.h"
 
@@ -51,6 +53,14 @@ std::vector<std::string> publishedTimes(const Network& network) {
         texts.push_back(processInWords(network, load));
     }
     return texts;
+}
+
+/// Stations that have a place of their own on the board.
+int countdownPlaces(const Network& network) {
+    return static_cast<int>(std::count_if(network.stations.begin(), network.stations.end(), [](const Station& station) {
+        return station.kind == StationKind::Burner || station.kind == StationKind::Oven ||
+               station.kind == StationKind::Canner;
+    }));
 }
 
 }  // namespace
@@ -91,6 +101,10 @@ QVBoxLayout* PreparePage::buildShelf() {
     shelf->addSpacing(12);
     shelf->addWidget(sound);
     shelf->addWidget(review);
+    shelf->addSpacing(12);
+    m_screen = new ScreenPanel;
+    m_screen->setFixedWidth(m_files->width());
+    shelf->addWidget(m_screen);
     return shelf;
 }
 
@@ -267,6 +281,7 @@ void PreparePage::showPrepared() {
     m_plan->setText(describePlan());
     m_ends->setText(describeEnds());
     const BackTiming timing = m_prepared->prospect ? m_prepared->prospect->timing : BackTiming();
+    m_screen->setVenue(m_prepared->network.readingDistance, countdownPlaces(m_prepared->network));
     m_chart->setSheet(m_prepared->network, m_prepared->sheet, timing);
     m_model->setSheet(m_prepared->network, m_prepared->sheet, timing);
     fitColumns();
@@ -296,6 +311,7 @@ void PreparePage::fitColumns() {
 void PreparePage::resizeEvent(QResizeEvent* event) {
     QWidget::resizeEvent(event);
     fitColumns();
+    m_screen->refresh();
 }
 
 void PreparePage::showFaults(const std::vector<Error>& faults) {
@@ -313,6 +329,7 @@ void PreparePage::showFaults(const std::vector<Error>& faults) {
     m_plan->clear();
     m_live->setEnabled(false);
     m_rehearse->setEnabled(false);
+    m_screen->setVenue({}, 0);
     if (faults.empty()) {
         m_title->setText(tr("No class chosen"));
         m_ends->setText(tr("Choose a class at the left, or open a class file."));

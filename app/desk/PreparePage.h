@@ -26,6 +26,7 @@ class ClassPlanner;
 class MakeAheadPanel;
 class ProspectPanel;
 class RunSheetModel;
+class ScreenPanel;
 class SheetChart;
 
 class PreparePage final : public QWidget {
@@ -42,6 +43,7 @@ public:
     const std::optional<PreparedClass>& prepared() const { return m_prepared; }
     QString faults() const;
     ClassPlanner& planner() { return *m_planner; }
+    ScreenPanel& screenPanel() { return *m_screen; }
     void focusStart();  ///< puts the keyboard on the button that starts the class
 
 protected:
@@ -69,6 +71,7 @@ private:
 
     std::optional<PreparedClass> m_prepared;
     QListWidget* m_files;
+    ScreenPanel* m_screen;
     QLabel* m_title;
     QLabel* m_plan;
     QLabel* m_ends;

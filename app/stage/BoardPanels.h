@@ -1,5 +1,5 @@
-// BoardPanels.h — the fixed places of the board: clock line, action with what comes next, points to say,
-// recall.
+// BoardPanels.h — the fixed places of the board: clock line, action, what comes next, points to say, recall, and the
+// step in full for the presenter who steps up.
 #pragma once
 
 #include <QFrame>
@@ -11,6 +11,7 @@
 
 namespace brinebell {
 
+/// Now, the class end and the next time that must not be missed, to be read from the counter; the rest beside them.
 class ClockLine final : public QWidget {
     Q_OBJECT
 
@@ -22,18 +23,23 @@ public:
     QString late() const { return m_late->text(); }
     QString latestWords() const { return m_latestWords->text(); }
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
+    void place();
+
     FitText* m_now;
     FitText* m_nowWords;
     FitText* m_class;
     FitText* m_classWords;
-    FitText* m_kitchen;
-    FitText* m_kitchenWords;
     FitText* m_latest;
     FitText* m_latestWords;
+    FitText* m_kitchen;
     FitText* m_standing;
     FitText* m_spread;
     FitText* m_late;
+    BoardType m_type;
 };
 
 class ActionPanel final : public QFrame {
@@ -45,12 +51,16 @@ public:
     void setType(const BoardType& type);
     QString title() const { return m_title->text(); }
 
+protected:
+    void resizeEvent(QResizeEvent* event) override;
+
 private:
+    void place();
+
     FitText* m_kicker;
     FitText* m_title;
-    FitText* m_lookFor;
-    FitText* m_amounts;
-    FitText* m_aside;
+    FitText* m_live;
+    BoardType m_type;
 };
 
 class NextPanel final : public QFrame {
@@ -60,30 +70,34 @@ public:
     explicit NextPanel(QWidget* parent = nullptr);
     void present(const QString& next);
     void setType(const BoardType& type);
-    void setGrown(bool grown);  ///< larger and bolder, in the same place
+    void setGrown(bool grown);  ///< heavier, in the same place
     bool isGrown() const { return m_grown; }
 
-private:
-    void apply();
-    FitText* m_words;
-    BoardType m_type;
-    bool m_grown = false;
-};
-
-class PointsPanel final : public QFrame {
-    Q_OBJECT
-
-public:
-    explicit PointsPanel(QWidget* parent = nullptr);
-    void present(const PointsView& view);
-    void setType(const BoardType& type);
+protected:
+    void resizeEvent(QResizeEvent* event) override;
 
 private:
     FitText* m_head;
-    FitText* m_list;
+    FitText* m_words;
+    bool m_grown = false;
 };
 
-/// "Where was I", over the middle of the board.
+/// What is read by stepping up: the action's amounts and cautions at the left, what must still be said at the right.
+class DetailsPanel final : public QWidget {
+    Q_OBJECT
+
+public:
+    explicit DetailsPanel(QWidget* parent = nullptr);
+    void present(const ActionView& action, const PointsView& points);
+    void setType(const BoardType& type);
+
+private:
+    FitText* m_details;
+    FitText* m_head;
+    std::vector<FitText*> m_points;
+};
+
+/// Over the middle of the board while somebody reads; it changes nothing.
 class RecallPanel final : public QFrame {
     Q_OBJECT
 
@@ -97,6 +111,25 @@ private:
     FitText* m_running;
     FitText* m_overdue;
     FitText* m_next;
+};
+
+class StepPanel final : public QFrame {
+    Q_OBJECT
+
+public:
+    explicit StepPanel(QWidget* parent = nullptr);
+    void present(const StepView& view);
+    void setType(const BoardType& type);
+    QString swaps() const { return m_swaps->text(); }
+    QString amounts() const { return m_amounts->text(); }
+
+private:
+    FitText* m_title;
+    FitText* m_amounts;
+    FitText* m_swaps;
+    FitText* m_lookFor;
+    FitText* m_points;
+    FitText* m_cautions;
 };
 
 }  // namespace brinebell

@@ -49,12 +49,23 @@ ActionView activityView(const QString& kicker, int index, const Moment& moment) 
     return view;
 }
 
+QString jarsAndLooks(const Activity& activity, const ActivityState& state) {
+    if (activity.pulse && state.started) {
+        return BoardWords::tr("look %1").arg(state.pulses + 1);
+    }
+    return activity.jars > 0 && !state.started ? BoardWords::tr("%1 jars").arg(activity.jars) : QString();
+}
+
 /// What else is in somebody's hands, in one line; empty when nothing is.
 QString alsoUnderWay(const Guide& guide, int shown, const Moment& moment) {
     QStringList others;
     for (const int activity : guide.handsOn) {
         if (activity != shown) {
-            others << Words::inSentence(Words::activity(activity, moment.network));
+            QStringList words{Words::inSentence(Words::activity(activity, moment.network)),
+                              jarsAndLooks(activityAt(moment, activity),
+                                           moment.state.activities[static_cast<std::size_t>(activity)])};
+            words.removeAll(QString());
+            others << words.join(QStringLiteral(", "));
         }
     }
     return others.isEmpty() ? QString() : BoardWords::tr("Also under way: %1.").arg(others.join(QStringLiteral("; ")));
@@ -94,11 +105,12 @@ ActionView tapView(const Guide& guide, const Moment& moment) {
         case PromptKind::FinishActivity:
             return activityView(finishKicker(guide, tap.activity, moment), tap.activity, moment);
         case PromptKind::SayPoint:
+            // Its beginning stands large, to be known by; all of it small, to be read.
             return {BoardWords::tr("Say now"),
                     toQt(moment.network.talk[static_cast<std::size_t>(tap.talk)].text),
                     {},
                     {},
-                    {}};
+                    toQt(moment.network.talk[static_cast<std::size_t>(tap.talk)].text)};
         case PromptKind::TurnHeatOff:
             return {BoardWords::tr("Now"),
                     moment.network.loads[static_cast<std::size_t>(tap.load)].pressure
@@ -237,10 +249,10 @@ void addTimes(TileView& view, const StationStrip& strip, const Moment& moment) {
     const QString until = activity.lookFor.empty() ? BoardWords::tr("until it is seen")
                                                    : BoardWords::tr("until: %1").arg(toQt(activity.lookFor));
     if (strip.nextLook) {
-        view.big = countdown(*strip.nextLook - moment.elapsed);
-        view.note = BoardWords::tr("look at %1").arg(timeOfDay(moment.utcAt(*strip.nextLook)));
+        view.big = boardCountdown(*strip.nextLook - moment.elapsed);
+        view.note = BoardWords::tr("look %1 at %2").arg(state.pulses + 1).arg(timeOfDay(moment.utcAt(*strip.nextLook)));
     } else if (strip.endsAt) {
-        view.big = countdown(*strip.endsAt - moment.elapsed);
+        view.big = boardCountdown(*strip.endsAt - moment.elapsed);
         view.note = BoardWords::tr("to %1").arg(timeOfDay(moment.utcAt(*strip.endsAt)));
     } else if (strip.waitsForSight) {
         view.big = BoardWords::tr("watch");
@@ -251,9 +263,41 @@ void addTimes(TileView& view, const StationStrip& strip, const Moment& moment) {
     }
 }
 
-}  // namespace
+QString swapWords(const SwapAdvice& advice) {
+    QStringList lines;
+    if (!advice.allowed.empty()) {
+        lines << BoardWords::tr("✓ for %1: %2")
+                     .arg(toQt(advice.ingredient), joined(advice.allowed, QStringLiteral("; ")));
+    }
+    if (!advice.refused.empty()) {
+        lines << BoardWords::tr("✗ NOT for %1: %2")
+                     .arg(toQt(advice.ingredient), joined(advice.refused, QStringLiteral("; ")));
+    }
+    return lines.join(QLatin1Char('\n'));
+}
 
-ActionView actionView(const Guide& guide, const Moment& moment) {
+/// Before work begins its amounts are wanted, and then its end-point.
+QString liveLine(const ActionView& view, const Guide& guide, const Moment& moment) {
+    const int index = shownActivity(guide);
+    if (index < 0) {
+        return view.lookFor;
+    }
+    const Activity& activity = activityAt(moment, index);
+    const ActivityState& state = moment.state.activities[static_cast<std::size_t>(index)];
+    QStringList parts{jarsAndLooks(activity, state)};
+    const bool starts = guide.tap && guide.tap->kind == PromptKind::StartActivity && !state.started;
+    if (activity.pulse && state.started) {
+        parts << BoardWords::tr("keep going until: %1").arg(toQt(activity.lookFor));
+    } else if (starts && !view.amounts.isEmpty()) {
+        parts << view.amounts;
+    } else {
+        parts << (view.lookFor.isEmpty() ? view.amounts : view.lookFor);
+    }
+    parts.removeAll(QString());
+    return parts.join(QStringLiteral(" · "));
+}
+
+ActionView bareAction(const Guide& guide, const Moment& moment) {
     const bool stop = !guide.cues.empty() && guide.cues.front().kind == CueKind::Stop;
     if (stop && guide.hold) {
         return holdView(*guide.hold, moment);
@@ -275,7 +319,63 @@ ActionView actionView(const Guide& guide, const Moment& moment) {
     if (guide.hold) {
         return holdView(*guide.hold, moment);
     }
-    return {BoardWords::tr("Hands free"), BoardWords::tr("Wait and talk"), freeTalk(moment), {}, {}};
+    return {BoardWords::tr("Hands free"), BoardWords::tr("Wait and talk"), freeTalk(moment), {}, {}, {}};
+}
+
+}  // namespace
+
+int shownActivity(const Guide& guide) {
+    const bool held = guide.hold && (guide.hold->kind == PromptKind::StartLift ||
+                                     (!guide.cues.empty() && guide.cues.front().kind == CueKind::Stop));
+    if (held && !(guide.tap && isUrgent(guide.tap->kind))) {
+        return -1;
+    }
+    if (guide.tap) {
+        return guide.tap->kind == PromptKind::TurnHeatOff || guide.tap->kind == PromptKind::SayPoint
+                   ? -1
+                   : guide.tap->activity;
+    }
+    return guide.handsOn.empty() ? -1 : guide.handsOn.front();
+}
+
+ActionView actionView(const Guide& guide, const Moment& moment) {
+    ActionView view = bareAction(guide, moment);
+    view.live = liveLine(view, guide, moment);
+    return view;
+}
+
+QString detailsOf(const ActionView& view) {
+    // Cautions first: what is left away at the end for want of room should be what a glance at the pot tells, too.
+    QStringList parts{view.aside, view.live.contains(view.amounts) ? QString() : view.amounts,
+                      view.live.contains(view.lookFor) ? QString() : view.lookFor};
+    parts.removeAll(QString());
+    return parts.join(QStringLiteral("  ·  "));
+}
+
+StepView stepView(const Guide& guide, const Moment& moment) {
+    const int index = shownActivity(guide);
+    if (index < 0) {
+        const ActionView view = actionView(guide, moment);
+        return {view.title, {}, {}, view.lookFor, view.aside, pointsView(guide, moment).list};
+    }
+    const Activity& activity = activityAt(moment, index);
+    StepView view;
+    view.title = toQt(activity.title);
+    view.amounts = joined(activity.amounts, QStringLiteral("\n"));
+    QStringList swaps;
+    for (const SwapAdvice& advice : moment.network.swaps) {
+        if (advice.activity == index) {
+            swaps << swapWords(advice);
+        }
+    }
+    view.swaps = swaps.join(QLatin1Char('\n'));
+    QStringList look{activity.lookFor.empty() ? QString() : BoardWords::tr("Until: %1").arg(toQt(activity.lookFor)),
+                     toQt(activity.detail)};
+    look.removeAll(QString());
+    view.lookFor = look.join(QLatin1Char('\n'));
+    view.cautions = joined(activity.cautions, QStringLiteral("\n"));
+    view.points = pointsView(guide, moment).list;
+    return view;
 }
 
 QString nextView(const Guide& guide, const Moment& moment) {

@@ -11,14 +11,21 @@ namespace brinebell {
 
 /// What the presenter's hands do now.
 struct ActionView {
-    QString kicker;   ///< "My hands now", "Start now", "Hands free"
-    QString title;    ///< verb first
-    QString lookFor;  ///< the end-point, or what is waited for
-    QString amounts;  ///< for this batch
-    QString aside;    ///< what helpers have in hand; cautions
+    QString kicker;     ///< "My hands now", "Start now", "Hands free"
+    QString title;      ///< verb first
+    QString lookFor;    ///< the end-point, or what is waited for
+    QString amounts;    ///< for this batch
+    QString aside;      ///< what helpers have in hand; cautions
+    QString live = {};  ///< the one line of it that is read from the counter: jars, looks, end-point or amount
     bool operator==(const ActionView&) const = default;
 };
 ActionView actionView(const Guide& guide, const Moment& moment);
+
+/// The activity that the action is about; -1 where it is about none.
+int shownActivity(const Guide& guide);
+
+/// The parts of the action that are read by stepping up, in the order in which they are wanted.
+QString detailsOf(const ActionView& view);
 
 /// What comes after this; empty when nothing does.
 QString nextView(const Guide& guide, const Moment& moment);
@@ -54,6 +61,18 @@ struct ClockView {
 /// `ahead` is null before the first answer, and where nobody looks ahead.
 ClockView clockView(const Guide& guide, const std::optional<LatestMoment>& latest, const OutlookAnswer* ahead,
                     const Moment& moment);
+
+/// All there is to know of the step in hand, for the presenter who steps up to the screen.
+struct StepView {
+    QString title;
+    QString amounts;  ///< each ingredient on a line
+    QString swaps;    ///< what may stand in for it, and what may not
+    QString lookFor;  ///< end-point, and how it is done
+    QString cautions;
+    QString points;  ///< the next few open points, in full
+    bool operator==(const StepView&) const = default;
+};
+StepView stepView(const Guide& guide, const Moment& moment);
 
 /// All that would help a late class.
 struct RemedyView {

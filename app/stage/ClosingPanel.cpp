@@ -70,7 +70,7 @@ ClosingPanel::ClosingPanel(const Clock& inputClock, QWidget* parent)
     auto* panel = new QVBoxLayout(this);
     panel->setContentsMargins(14, 8, 14, 8);
     panel->setSpacing(4);
-    m_head->setInk(theme::kBrass);
+    m_head->setInk(theme::Ink::Call, theme::Ground::Board);
     m_head->setBold(true);
     m_head->setMinimumHeight(34);
     panel->addWidget(m_head, 14);
@@ -83,7 +83,7 @@ ClosingPanel::ClosingPanel(const Clock& inputClock, QWidget* parent)
         panel->addWidget(line, 11);
         m_lines.push_back(line);
     }
-    m_more->setInk(theme::kStageQuiet);
+    m_more->setInk(theme::Ink::Quiet, theme::Ground::Board);
     m_close = new PromptBox(tr("Hold C 1 s"));
     connect(m_close, &PromptBox::pressed, this, [this] { press(kMouse); });
     connect(m_close, &PromptBox::released, this, [this] { release(kMouse); });

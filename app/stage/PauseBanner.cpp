@@ -23,7 +23,7 @@ PauseBanner::PauseBanner(QWidget* parent)
     words->addWidget(m_foot, 45);
     row->addLayout(words, 62);
     for (FitText* text : {m_head, m_length, m_foot}) {
-        text->setInk(theme::kStageGround);
+        text->setInk(theme::Ink::Text, theme::Ground::Due);
         text->setBold(true);
     }
     m_head->setText(tr("QUESTIONS: hands stop, pots run on"));

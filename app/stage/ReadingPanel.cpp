@@ -51,10 +51,10 @@ ReadingPanel::ReadingPanel(const Clock& inputClock, QWidget* parent)
     panel->setContentsMargins(14, 8, 14, 8);
     panel->setSpacing(12);
     auto* words = new QVBoxLayout;
-    m_value->setInk(theme::kStageText);
+    m_value->setInk(theme::Ink::Text, theme::Ground::Board);
     m_value->setBold(true);
-    m_place->setInk(theme::kBrass);
-    m_foot->setInk(theme::kStageQuiet);
+    m_place->setInk(theme::Ink::Call, theme::Ground::Board);
+    m_foot->setInk(theme::Ink::Quiet, theme::Ground::Board);
     words->addWidget(m_value, 46);
     words->addWidget(m_place, 32);
     words->addWidget(m_foot, 22);

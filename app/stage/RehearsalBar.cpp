@@ -19,7 +19,7 @@ RehearsalKey rehearsalKeyOf(int qtKey) {
             return RehearsalKey::StopClock;
         case Qt::Key_F:
             return RehearsalKey::NextEvent;
-        case Qt::Key_D:
+        case Qt::Key_G:
             return RehearsalKey::Drill;
         default:
             return RehearsalKey::None;
@@ -61,15 +61,15 @@ RehearsalBar::RehearsalBar(QWidget* parent) : QWidget(parent), m_speed(new FitTe
     row->setContentsMargins(0, 0, 0, 0);
     row->setSpacing(6);
     addKey(row, QStringLiteral("−"), tr("Slower"), RehearsalKey::Slower);
-    m_speed->setInk(theme::kBrass);
+    m_speed->setInk(theme::Ink::Call, theme::Ground::Board);
     m_speed->setBold(true);
     m_speed->setAlignment(Qt::AlignCenter);
     row->addWidget(m_speed, 16);
     addKey(row, QStringLiteral("+"), tr("Faster"), RehearsalKey::Faster);
     m_stop = addKey(row, QStringLiteral("Z"), tr("Stop the clock"), RehearsalKey::StopClock);
     addKey(row, QStringLiteral("F"), tr("Forward to the next event"), RehearsalKey::NextEvent);
-    addKey(row, QStringLiteral("D"), tr("Drill…"), RehearsalKey::Drill);
-    m_running->setInk(theme::kBrass);
+    addKey(row, QStringLiteral("G"), tr("Go wrong…"), RehearsalKey::Drill);
+    m_running->setInk(theme::Ink::Call, theme::Ground::Board);
     m_running->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
     row->addWidget(m_running, 40);
 }

@@ -51,6 +51,12 @@ StageKey stageKeyOf(int qtKey) {
             return StageKey::WhereWasI;
         case Qt::Key_R:
             return StageKey::Remedies;
+        case Qt::Key_D:
+            return StageKey::Details;
+        case Qt::Key_A:
+            return StageKey::Audience;
+        case Qt::Key_K:
+            return StageKey::Look;
         case Qt::Key_M:
             return StageKey::More;
         case Qt::Key_S:
@@ -81,6 +87,9 @@ const std::vector<KeyHint>& keyHints() {
         {StageKey::WhereWasI, QStringLiteral("W"), KeyWords::tr("Where was I")},
         {StageKey::Remedies, QStringLiteral("R"), KeyWords::tr("If late")},
         {StageKey::Close, QStringLiteral("C"), KeyWords::tr("Close")},
+        {StageKey::Details, QStringLiteral("D"), KeyWords::tr("Step in full")},
+        {StageKey::Audience, QStringLiteral("A"), KeyWords::tr("Audience")},
+        {StageKey::Look, QStringLiteral("K"), KeyWords::tr("Light/dark")},
         {StageKey::More, QStringLiteral("M"), KeyWords::tr("More")},
         {StageKey::Sound, QStringLiteral("S"), KeyWords::tr("Sound")},
         {StageKey::Leave, QStringLiteral("Esc"), KeyWords::tr("Leave")},

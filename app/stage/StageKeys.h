@@ -25,6 +25,9 @@ enum class StageKey {
     Close,  ///< what is open before the class is closed
     WhereWasI,
     Remedies,
+    Details,
+    Audience,
+    Look,
     More,
     Sound,
     Leave

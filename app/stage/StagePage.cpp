@@ -4,7 +4,7 @@
 #include <QPushButton>
 #include <QScreen>
 
-#include "Theme.h"
+#include "ScreenMeasure.h"
 #include "bridge/TimeText.h"
 
 namespace brinebell {
@@ -13,26 +13,29 @@ namespace {
 
 constexpr int kPollEvery = 16;  // ms while a key is down or has just been let go
 
-QString stageSheet() {
+/// For the frames, buttons and lines of text on the stage, whose type is `near` pixels.
+QString stageSheet(int near) {
+    using theme::Ground;
+    using theme::Ink;
     return QStringLiteral(
                "QWidget#stage { background: %1; }"
                "QFrame[panel=\"true\"] { background: %2; border: 1px solid %3; border-radius: 4px; }"
                "QFrame[recall=\"true\"] { background: %1; border: 4px double %4; }"
-               "QLabel[kind=\"boardTitle\"] { color: %5; font-size: 24px; font-weight: bold; }"
-               "QLabel[kind=\"boardQuiet\"] { color: %6; font-size: 16px; }"
+               "QLabel[kind=\"boardTitle\"] { color: %5; font-size: %8px; font-weight: bold; }"
+               "QLabel[kind=\"boardQuiet\"] { color: %6; font-size: %7px; }"
                "#stage QPushButton { background: %1; color: %5; border: 1px solid %3; border-radius: 3px;"
-               " padding: 3px 5px; font-size: 15px; text-align: left; }"
-               "QFrame[pause=\"true\"] { background: %4; border-radius: 4px; }"
-               "#stage QFrame[recall=\"true\"] QPushButton[pad=\"true\"] { font-size: 30px; font-weight: bold;"
+               " padding: 2px 5px; font-size: %7px; text-align: left; }"
+               "QFrame[pause=\"true\"] { background: %10; border-radius: 4px; }"
+               "#stage QFrame[recall=\"true\"] QPushButton[pad=\"true\"] { font-size: %9px; font-weight: bold;"
                " text-align: center; padding: 0; }"
                "#stage QFrame[recall=\"true\"] QPushButton[pad=\"true\"]:checked { background: %4; color: %1; }"
-               "#stage QFrame[recall=\"true\"] QPushButton { font-size: 20px; padding: 1px 10px; }"
-               "#stage QPushButton:focus, #stage QPushButton:hover { border: 2px solid %4; padding: 2px 4px; "
-               "}"
-               "#stage QLineEdit { background: %2; color: %5; border: 1px solid %4; font-size: 20px; "
-               "padding: 4px; }")
-        .arg(theme::kStageGround.name(), theme::kStagePanel.name(), theme::kStageLine.name(), theme::kBrass.name(),
-             theme::kStageText.name(), theme::kStageQuiet.name());
+               "#stage QFrame[recall=\"true\"] QPushButton { font-size: %8px; padding: 1px 10px; }"
+               "#stage QPushButton:focus, #stage QPushButton:hover { border: 2px solid %4; padding: 1px 4px; }"
+               "#stage QLineEdit { background: %2; color: %5; border: 1px solid %4; font-size: %8px; padding: 4px; }")
+        .arg(theme::ground(Ground::Board).name(), theme::ground(Ground::Panel).name(), theme::line().name(),
+             theme::ink(Ink::Call, Ground::Board).name(), theme::ink(Ink::Text, Ground::Board).name(),
+             theme::ink(Ink::Quiet, Ground::Board).name(), QString::number(near), QString::number(near * 4 / 3),
+             QString::number(near * 2), theme::ground(Ground::Due).name());
 }
 
 }  // namespace
@@ -42,8 +45,8 @@ StagePage::StagePage(const Clock& inputClock, QWidget* parent) : QWidget(parent)
     setAccessibleName(tr("Live board"));
     setAttribute(Qt::WA_StyledBackground);
     setFocusPolicy(Qt::StrongFocus);
-    setStyleSheet(stageSheet());
     buildBoard();
+    restyle();
     connectPrompts();
     m_holdTimer.setTimerType(Qt::PreciseTimer);
     m_holdTimer.setInterval(kPollEvery);
@@ -54,63 +57,65 @@ StagePage::StagePage(const Clock& inputClock, QWidget* parent) : QWidget(parent)
 
 void StagePage::buildBoard() {
     auto* board = new QVBoxLayout(this);
-    board->setContentsMargins(12, 6, 12, 6);
-    board->setSpacing(6);
     m_clock = new ClockLine;
-    board->addWidget(m_clock, 13);
+    board->addWidget(m_clock);
 
     m_middle = new QWidget;
-    auto* middle = new QHBoxLayout(m_middle);
+    auto* middle = new QVBoxLayout(m_middle);
     middle->setContentsMargins(0, 0, 0, 0);
-    middle->setSpacing(8);
     m_action = new ActionPanel;
-    middle->addWidget(m_action, 60);
-    auto* side = new QVBoxLayout;
-    side->setSpacing(8);
     m_next = new NextPanel;
-    m_points = new PointsPanel;
-    side->addWidget(m_next, 32);
-    side->addWidget(m_points, 68);
-    middle->addLayout(side, 40);
-    board->addWidget(m_middle, 42);
+    m_details = new DetailsPanel;
+    middle->addWidget(m_action, 2);
+    middle->addWidget(m_next);
+    middle->addWidget(m_details, 3);
+    board->addWidget(m_middle, 1);
 
     m_stations = new StationRow;
-    board->addWidget(m_stations, 25);
+    board->addWidget(m_stations);
 
-    auto* lines = new QHBoxLayout;
+    m_lines = new QWidget;
+    auto* lines = new QHBoxLayout(m_lines);
+    lines->setContentsMargins(0, 0, 0, 0);
     m_cues = new FitText;
-    m_cues->setInk(theme::kBrass);
+    m_cues->setInk(theme::Ink::Call, theme::Ground::Board);
     m_cues->setBold(true);
     m_cues->setAccessibleDescription(tr("Cues that stand"));
     m_notice = new FitText;
     m_notice->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
     m_standing = new FitText;
-    m_standing->setInk(theme::kStopGround);
+    m_standing->setInk(theme::Ink::Alarm, theme::Ground::Board);
     m_standing->setBold(true);
     m_standing->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
     m_standing->setAccessibleDescription(tr("Faults that stand"));
     lines->addWidget(m_cues, 48);
     lines->addWidget(m_notice, 30);
     lines->addWidget(m_standing, 22);
-    board->addLayout(lines, 5);
+    board->addWidget(m_lines);
 
-    auto* prompts = new QHBoxLayout;
+    m_prompts = new QWidget;
+    auto* prompts = new QHBoxLayout(m_prompts);
+    prompts->setContentsMargins(0, 0, 0, 0);
     prompts->setSpacing(8);
     m_tapBox = new PromptBox(tr("Space"));
     m_holdBox = new PromptBox(tr("Hold Space 1 s"));
     prompts->addWidget(m_tapBox, 1);
     prompts->addWidget(m_holdBox, 1);
-    board->addLayout(prompts, 14);
+    board->addWidget(m_prompts);
 
-    auto* keyRow = new QHBoxLayout;
+    m_keyRow = new QWidget;
+    auto* keyRow = new QHBoxLayout(m_keyRow);
+    keyRow->setContentsMargins(0, 0, 0, 0);
     keyRow->setSpacing(4);
     buildKeyRow(keyRow);
-    board->addLayout(keyRow);
+    board->addWidget(m_keyRow);
 
     m_recall = new RecallPanel(this);
     m_recall->hide();
     m_remedies = new RemedyPanel(this);
     m_remedies->hide();
+    m_step = new StepPanel(this);
+    m_step->hide();
     m_choice = new ChoicePanel(*m_inputClock, this);
     buildTold();
     board->addWidget(m_rehearsal);
@@ -202,6 +207,14 @@ void StagePage::setSleepFault(const QString& reason) {
     refreshStanding();
 }
 
+void StagePage::setAudienceWords(const QString& words, bool isLost) {
+    m_audienceLost = isLost ? words : QString();
+    refreshStanding();
+    if (!isLost) {
+        showNotice(words);
+    }
+}
+
 void StagePage::refresh() {
     if (m_session == nullptr) {
         return;
@@ -213,10 +226,11 @@ void StagePage::refresh() {
         mode = m_session->speed() > 1 ? tr("Rehearsal, %1 times as fast").arg(m_session->speed()) : tr("Rehearsal");
     }
     m_clock->present(clockView(guide, m_session->latest(), ahead(), moment), mode);
-    m_action->present(actionView(guide, moment));
+    const ActionView action = actionView(guide, moment);
+    m_action->present(action);
     m_next->present(nextView(guide, moment));
     m_next->setGrown(!guide.handsOn.empty() && inputNow() - m_lastPress >= kGrowNextAfter);
-    m_points->present(pointsView(guide, moment));
+    m_details->present(action, pointsView(guide, moment));
     m_stations->present(guide, moment);
     m_cues->setText(cuesView(guide, moment));
     presentTold(moment);
@@ -259,6 +273,9 @@ void StagePage::refreshStanding() {
     if (!m_sleepFault.isEmpty()) {
         lines << m_sleepFault;
     }
+    if (!m_audienceLost.isEmpty()) {
+        lines << m_audienceLost;
+    }
     m_standing->setText(lines.join(QStringLiteral("  ·  ")));
 }
 
@@ -266,30 +283,81 @@ void StagePage::fitType() {
     if (m_session == nullptr) {
         return;
     }
-    const BoardType type =
-        BoardType::forDistance(m_session->network().readingDistance, theme::pixelsPerMillimetre(screen()));
+    const BoardType type = fittedTo(size(), BoardType::forDistance(m_session->network().readingDistance,
+                                                                   theme::pixelPitch(screen()).pixelsPerMillimetre));
+    const BoardRows rows = BoardRows::forType(type);
+    layout()->setContentsMargins(2 * rows.margin, rows.margin, 2 * rows.margin, rows.margin);
+    layout()->setSpacing(rows.gap);
+    m_middle->layout()->setSpacing(rows.gap);
+    m_action->setMinimumHeight(rows.action);
+    m_details->setMinimumHeight(rows.details);
+    for (const auto& [row, high] : {std::pair<QWidget*, int>{m_clock, rows.clock},
+                                    {m_next, rows.next},
+                                    {m_stations, rows.stations},
+                                    {m_lines, rows.lines},
+                                    {m_prompts, rows.prompts},
+                                    {m_keyRow, rows.keys},
+                                    {m_rehearsal, rows.keys}}) {
+        row->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
+        row->setFixedHeight(high);
+    }
     m_clock->setType(type);
     m_action->setType(type);
     m_next->setType(type);
-    m_points->setType(type);
+    m_details->setType(type);
     m_recall->setType(type);
     m_remedies->setType(type);
     m_pause->setType(type);
     m_reading->setType(type);
     m_closing->setType(type);
+    m_step->setType(type);
     m_stations->setType(type);
-    m_cues->setLargest(type.least);
-    m_notice->setLargest(type.least);
-    m_standing->setLargest(type.near);
-    m_tapBox->setLargest(type.least);
-    m_holdBox->setLargest(type.least);
+    for (FitText* line : {m_cues, m_notice, m_standing}) {
+        line->setLargest(type.near);
+    }
+    m_tapBox->setLargest(type.near);
+    m_holdBox->setLargest(type.near);
+    if (m_near != type.near) {
+        m_near = type.near;
+        restyle();
+    }
+    fitKeyRow();
+}
+
+void StagePage::restyle() {
+    setStyleSheet(stageSheet(m_near));
+    for (QWidget* part : findChildren<QWidget*>()) {
+        part->update();
+    }
+}
+
+// The names of all keys stand in one row; their type gives way where it is short of room.
+void StagePage::fitKeyRow() {
+    const QList<QPushButton*> buttons = m_keyRow->findChildren<QPushButton*>();
+    int characters = 0;
+    QFont type = font();
+    type.setPixelSize(m_near);
+    const QFontMetrics metrics(type);
+    for (const QPushButton* button : buttons) {
+        characters += metrics.horizontalAdvance(button->text());
+    }
+    constexpr int kAroundWords = 18;
+    const int room = width() - 16 - static_cast<int>(buttons.size()) * kAroundWords;
+    const int pixels = characters > room ? std::max(kSmallestFit, m_near * room / std::max(1, characters)) : m_near;
+    m_keyRow->setStyleSheet(QStringLiteral("QPushButton { font-size: %1px; }").arg(pixels));
+}
+
+void StagePage::toggleLook() {
+    theme::setLook(theme::look() == theme::Look::Dark ? theme::Look::Light : theme::Look::Dark, theme::Keep::Yes);
+    restyle();
+    emit lookChanged();
 }
 
 void StagePage::placeOverlays() {
     m_recall->setGeometry(m_middle->geometry());
     m_remedies->setGeometry(m_middle->geometry());
-    for (QWidget* panel :
-         {static_cast<QWidget*>(m_choice), static_cast<QWidget*>(m_reading), static_cast<QWidget*>(m_closing)}) {
+    for (QWidget* panel : {static_cast<QWidget*>(m_choice), static_cast<QWidget*>(m_reading),
+                           static_cast<QWidget*>(m_closing), static_cast<QWidget*>(m_step)}) {
         panel->setGeometry(m_middle->geometry());
     }
     m_pause->setGeometry(QRect(m_next->mapTo(this, QPoint(0, 0)), m_next->size()));
@@ -309,20 +377,15 @@ void StagePage::presentReading() {
     if (m_remedies->isVisible()) {
         m_remedies->present(remedyView(m_session->guide(), ahead(), m_session->moment()));
     }
+    if (m_step->isVisible()) {
+        m_step->present(stepView(m_session->guide(), m_session->moment()));
+    }
 }
 
-void StagePage::showRecall() {
+void StagePage::showReading(QWidget* panel) {
     placeOverlays();
-    m_recall->show();
-    m_recall->raise();
-    presentReading();
-    refreshPrompts();
-}
-
-void StagePage::showRemedies() {
-    placeOverlays();
-    m_remedies->show();
-    m_remedies->raise();
+    panel->show();
+    panel->raise();
     presentReading();
     refreshPrompts();
 }

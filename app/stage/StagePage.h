@@ -40,6 +40,9 @@ public:
     void setSession(SessionAdapter* session);
     void setSoundFault(const QString& reason);  ///< empty: cues sound
     void setSleepFault(const QString& reason);  ///< empty: screen and machine stay awake
+    /// Where the audience screen stands; what is lost stays on the board until the screen is opened or closed.
+    void setAudienceWords(const QString& words, bool isLost);
+    void restyle();  ///< the look has changed
 
     QString notice() const { return m_notice->text(); }
     QString standing() const { return m_standing->text(); }
@@ -58,9 +61,17 @@ public:
     /// Asks the keys what they have come to. A timer does so while one is down; tests do, too.
     void pollKeys();
 
+    /// Asks for type and place anew, after the screen was measured or another one took the window.
+    void fitToScreen() { fitType(); }
+    const StationRow& stations() const { return *m_stations; }
+    const StepPanel& step() const { return *m_step; }
+    bool isStepOpen() const { return m_step->isVisible(); }
+
 signals:
     void leaveWanted();
     void soundWanted();
+    void audienceWanted();  ///< opens or closes the audience screen
+    void lookChanged();
 
 protected:
     void keyPressEvent(QKeyEvent* event) override;
@@ -81,6 +92,8 @@ private:
     void refreshPrompts();
     void refreshStanding();
     void fitType();
+    void fitKeyRow();
+    void toggleLook();
     void placeOverlays();
 
     OneKey& keyOf(Source source) { return m_keys[static_cast<std::size_t>(source)]; }
@@ -103,9 +116,8 @@ private:
     void offer(const QString& question, const std::vector<Choice>& choices, Cause cause);
     void tickPoint(std::size_t index, Cause cause);
     void promptsShown(PromptSlot slot);
-    bool isReading() const { return m_recall->isVisible() || m_remedies->isVisible(); }
-    void showRecall();
-    void showRemedies();
+    bool isReading() const { return m_recall->isVisible() || m_remedies->isVisible() || m_step->isVisible(); }
+    void showReading(QWidget* panel);
     void presentReading();
     const OutlookAnswer* ahead() const { return m_session->ahead() ? &*m_session->ahead() : nullptr; }
     void showBoardAgain();
@@ -122,13 +134,18 @@ private:
     Cause m_holdCause = Cause::HeldKey;
     QString m_soundFault;
     QString m_sleepFault;
+    QString m_audienceLost;
 
     ClockLine* m_clock;
     QWidget* m_middle;
     ActionPanel* m_action;
     NextPanel* m_next;
-    PointsPanel* m_points;
+    DetailsPanel* m_details;
     StationRow* m_stations;
+    QWidget* m_lines;
+    QWidget* m_prompts;
+    QWidget* m_keyRow;
+    int m_near = 15;  ///< pixels of the type that is read by stepping up
     FitText* m_cues;
     FitText* m_notice;
     PromptBox* m_tapBox;
@@ -136,6 +153,7 @@ private:
     FitText* m_standing;
     RecallPanel* m_recall;
     RemedyPanel* m_remedies;
+    StepPanel* m_step;
     ChoicePanel* m_choice;
     PauseBanner* m_pause;
     ReadingPanel* m_reading;

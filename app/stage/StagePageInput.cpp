@@ -13,6 +13,7 @@ void StagePage::keyPressEvent(QKeyEvent* event) {
     if (isReading()) {
         m_recall->hide();
         m_remedies->hide();
+        m_step->hide();
         showBoardAgain();
         return;
     }
@@ -215,10 +216,19 @@ void StagePage::ownKey(StageKey key, Cause cause) {
             return;
         case StageKey::WhereWasI:
         case StageKey::LookBack:
-            showRecall();
+            showReading(m_recall);
             return;
         case StageKey::Remedies:
-            showRemedies();
+            showReading(m_remedies);
+            return;
+        case StageKey::Details:
+            showReading(m_step);
+            return;
+        case StageKey::Audience:
+            emit audienceWanted();
+            return;
+        case StageKey::Look:
+            toggleLook();
             return;
         case StageKey::Sound:
             emit soundWanted();

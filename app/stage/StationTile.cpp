@@ -1,15 +1,19 @@
 #include "stage/StationTile.h"
 
 #include <QHBoxLayout>
+#include <QPaintEvent>
 #include <QPainter>
 #include <QPainterPath>
 
-#include "Theme.h"
+#include "Look.h"
 #include "stage/FitText.h"
 
 namespace brinebell {
 
 namespace {
+
+using theme::Ground;
+using theme::Ink;
 
 int frameWidth(Urge urge) {
     switch (urge) {
@@ -26,87 +30,108 @@ int frameWidth(Urge urge) {
     return 1;
 }
 
-QColor ground(Urge urge) {
+/// What is watched has an end-point instead of a time.
+bool countsDown(const TileView& view) {
+    return !view.big.isEmpty() && view.big.front().isDigit();
+}
+
+Ground groundOf(Urge urge) {
     switch (urge) {
         case Urge::Due:
-            return theme::kBrass;
+            return Ground::Due;
         case Urge::Stop:
-            return theme::kStopGround;
+            return Ground::Stop;
         default:
-            return theme::kStagePanel;
+            return Ground::Panel;
     }
 }
 
 }  // namespace
 
-StationTile::StationTile(QWidget* parent) : QWidget(parent) {}
+StationTile::StationTile(QWidget* parent) : QWidget(parent) {
+    setAttribute(Qt::WA_OpaquePaintEvent);
+}
 
 void StationTile::present(const TileView& view) {
     if (view == m_view) {
         return;
     }
+    // A tick changes the digits alone, and only their box is painted for it.
+    TileView ticked = m_view;
+    ticked.big = view.big;
+    const bool isTick = ticked == view && countsDown(view) && countsDown(m_view);
     m_view = view;
     setAccessibleName(QStringList{view.name, view.badge, view.what, view.big, view.note}.join(QStringLiteral(", ")));
-    update();
+    if (isTick) {
+        update(countdownBox());
+    } else {
+        update();
+    }
 }
 
 void StationTile::setType(const BoardType& type) {
     m_countdownPixels = type.live;
     m_wordPixels = type.near;
-    m_notePixels = std::max(type.near, type.least * 2 / 3);
     update();
 }
 
-QColor StationTile::ink() const {
-    return m_view.urge >= Urge::Due ? theme::kStageGround : theme::kStageText;
+Ground StationTile::ground() const {
+    return groundOf(m_view.urge);
 }
 
-QColor StationTile::quiet() const {
-    return m_view.urge >= Urge::Due ? theme::kStageGround : theme::kStageQuiet;
+QRect StationTile::countdownBox() const {
+    const int air = m_wordPixels / 4;
+    const QRect inner = rect().adjusted(2 * air, air, -2 * air, -air);
+    const int line = m_wordPixels * 112 / 100;
+    return {inner.left(), inner.top() + 2 * line, inner.width(), std::max(1, inner.height() - 3 * line)};
 }
 
-void StationTile::paintEvent(QPaintEvent*) {
+void StationTile::paintEvent(QPaintEvent* event) {
     QPainter painter(this);
     painter.setRenderHint(QPainter::Antialiasing);
     paintFrame(painter);
-    const QRect inner = rect().adjusted(12, 8, -12, -8);
-    const int high = inner.height();
-    const auto part = [&](int fromPercent, int toPercent) {
-        return QRect(inner.left(), inner.top() + high * fromPercent / 100, inner.width(),
-                     high * (toPercent - fromPercent) / 100);
-    };
-    painter.setPen(quiet());
-    paintFitted(painter, part(0, 14), m_view.name, m_wordPixels, false);
-    painter.setPen(ink());
+    const QRect big = countdownBox();
+    if (countsDown(m_view) && big.contains(event->rect())) {
+        painter.setPen(theme::ink(Ink::Text, ground()));
+        paintCountdown(painter);
+        return;
+    }
+    const int line = m_wordPixels * 112 / 100;
+    const QRect head(big.left(), big.top() - 2 * line, big.width(), line);
+    const QRect what(big.left(), big.top() - line, big.width(), line);
+    const QRect foot(big.left(), big.bottom() + 1, big.width(), line);
+    painter.setPen(theme::ink(Ink::Quiet, ground()));
+    const int badgeWide = m_view.badge.isEmpty() ? 0 : head.width() * 45 / 100;
+    paintFitted(painter, head.adjusted(0, 0, -badgeWide, 0), m_view.name, m_wordPixels, false);
+    paintBadge(painter, QRect(head.right() - badgeWide + 1, head.top(), badgeWide, head.height()));
+    painter.setPen(theme::ink(Ink::Text, ground()));
+    const bool heavy = m_view.urge >= Urge::Soon;
     if (m_view.big.isEmpty()) {
-        paintFitted(painter, part(20, 80), m_view.what, m_wordPixels, m_view.urge >= Urge::Soon);
-        paintBadge(painter, part(84, 100));
+        paintFitted(painter, what.united(foot), m_view.what, m_wordPixels * 3 / 2, heavy);
         return;
     }
-    // A countdown needs the room; the end-point of something that is watched needs it for its words.
-    const bool counts = m_view.big.contains(QLatin1Char(':'));
-    paintFitted(painter, part(17, 33), m_view.what, m_wordPixels, m_view.urge >= Urge::Soon);
-    paintFitted(painter, counts ? part(36, 82) : part(36, 62), m_view.big, m_countdownPixels, true,
-                QStringLiteral("88:88"));
-    painter.setPen(quiet());
-    if (m_view.badge.isEmpty()) {
-        paintFitted(painter, counts ? part(84, 100) : part(66, 100), m_view.note, m_notePixels, false);
-        return;
+    paintFitted(painter, what, m_view.what, m_wordPixels, heavy);
+    // The words of an end-point need the room more than "watch" does.
+    const bool counts = countsDown(m_view);
+    const QRect word(big.left(), big.top(), big.width(), counts ? big.height() : big.height() / 2);
+    if (counts) {
+        paintCountdown(painter);
+    } else {
+        paintFitted(painter, word, m_view.big, m_countdownPixels, heavy);
     }
-    const QRect last = part(84, 100);
-    const QRect note = counts ? last.adjusted(0, 0, -last.width() / 2, 0) : part(64, 82);
-    paintFitted(painter, note, m_view.note, m_notePixels, false);
-    paintBadge(painter, counts ? last.adjusted(last.width() / 2, 0, 0, 0) : last);
+    painter.setPen(theme::ink(Ink::Quiet, ground()));
+    paintFitted(painter, counts ? foot : QRect(QPoint(big.left(), word.bottom() + 1), foot.bottomRight()), m_view.note,
+                m_wordPixels, false);
 }
 
 void StationTile::paintFrame(QPainter& painter) const {
     const int width = frameWidth(m_view.urge);
     const double inset = width / 2.0;
-    painter.setPen(QPen(m_view.urge == Urge::Soon  ? theme::kBrass
-                        : m_view.urge >= Urge::Due ? theme::kStageText
-                                                   : theme::kStageLine,
+    painter.setPen(QPen(m_view.urge == Urge::Soon  ? theme::ink(Ink::Call, Ground::Panel)
+                        : m_view.urge >= Urge::Due ? theme::ink(Ink::Text, Ground::Board)
+                                                   : theme::line(),
                         width));
-    painter.setBrush(ground(m_view.urge));
+    painter.setBrush(theme::ground(ground()));
     painter.drawRect(QRectF(rect()).adjusted(inset, inset, -inset, -inset));
 }
 
@@ -115,14 +140,14 @@ void StationTile::paintBadge(QPainter& painter, const QRect& box) const {
         return;
     }
     paintShape(painter, QRect(box.left() + 2, box.top() + 2, box.height() - 4, box.height() - 4));
-    painter.setPen(m_view.urge == Urge::Soon ? theme::kBrass : ink());
-    paintFitted(painter, box.adjusted(box.height() + 4, 0, 0, 0), m_view.badge, m_notePixels, true);
+    painter.setPen(theme::ink(Ink::Call, ground()));
+    paintFitted(painter, box.adjusted(box.height() + 4, 0, 0, 0), m_view.badge, m_wordPixels, true);
 }
 
 void StationTile::paintShape(QPainter& painter, const QRect& box) const {
     painter.save();
     painter.setPen(Qt::NoPen);
-    painter.setBrush(m_view.urge == Urge::Soon ? theme::kBrass : ink());
+    painter.setBrush(theme::ink(Ink::Call, ground()));
     QPainterPath shape;
     if (m_view.urge == Urge::Soon) {
         shape.addEllipse(box.adjusted(2, 2, -2, -2));
@@ -136,21 +161,30 @@ void StationTile::paintShape(QPainter& painter, const QRect& box) const {
     painter.restore();
 }
 
-void StationTile::paintFitted(QPainter& painter, const QRect& box, const QString& text, int largest, bool bold,
-                              const QString& atLeastFor) const {
+// A countdown keeps its size while its digits change: it is set as wide as the widest would be.
+void StationTile::paintCountdown(QPainter& painter) const {
+    QFont type = font();
+    type.setBold(m_view.urge >= Urge::Soon);
+    QString widest = m_view.big;
+    for (QChar& sign : widest) {
+        sign = sign.isDigit() ? QLatin1Char('8') : sign;
+    }
+    TypeFit fit = brinebell::fitType(type, widest, countdownBox().size(), m_countdownPixels);
+    fit.text = m_view.big;
+    painter.setFont(type);
+    drawFitted(painter, countdownBox(), fit);
+}
+
+void StationTile::paintFitted(QPainter& painter, const QRect& box, const QString& text, int largest, bool bold) const {
     QFont type = font();
     type.setBold(bold);
-    int pixels = fittingPixelSize(type, text, box.size(), largest);
-    if (!atLeastFor.isEmpty()) {
-        pixels = std::min(pixels, fittingPixelSize(type, atLeastFor, box.size(), largest));
-    }
     painter.setFont(type);
-    drawFitted(painter, box, text, pixels);
+    drawFitted(painter, box, brinebell::fitType(type, text, box.size(), largest));
 }
 
 StationRow::StationRow(QWidget* parent) : QWidget(parent), m_row(new QHBoxLayout(this)) {
     m_row->setContentsMargins(0, 0, 0, 0);
-    m_row->setSpacing(8);
+    m_row->setSpacing(6);
     setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Ignored);
 }
 

@@ -5,6 +5,7 @@
 
 #include <QWidget>
 
+#include "Look.h"
 #include "stage/BoardType.h"
 #include "stage/BoardView.h"
 
@@ -21,6 +22,8 @@ public:
     void present(const TileView& view);
     void setType(const BoardType& type);
     const TileView& view() const { return m_view; }
+    theme::Ground ground() const;
+    QRect countdownBox() const;  ///< where the countdown stands, in pixels of the tile
 
     QSize minimumSizeHint() const override { return {60, 60}; }
 
@@ -31,15 +34,12 @@ private:
     void paintFrame(QPainter& painter) const;
     void paintBadge(QPainter& painter, const QRect& box) const;
     void paintShape(QPainter& painter, const QRect& box) const;
-    QColor ink() const;
-    QColor quiet() const;
-    void paintFitted(QPainter& painter, const QRect& box, const QString& text, int largest, bool bold,
-                     const QString& atLeastFor = {}) const;
+    void paintFitted(QPainter& painter, const QRect& box, const QString& text, int largest, bool bold) const;
+    void paintCountdown(QPainter& painter) const;
 
     TileView m_view;
     int m_countdownPixels = 60;
-    int m_wordPixels = 24;
-    int m_notePixels = 24;
+    int m_wordPixels = 18;
 };
 
 /// All tiles side by side. Made once for a session; tiles never move.

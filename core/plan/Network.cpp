@@ -334,6 +334,11 @@ std::vector<std::string> faultsIn(const Network& network) {
             faults.add("{}: its length is below zero or over 400 days", point.key);
         }
     }
+    for (const SwapAdvice& advice : network.swaps) {
+        if (!isIndex(advice.activity, network.activities.size())) {
+            faults.add("{}: its swaps belong to an activity that is not there", advice.ingredient);
+        }
+    }
     if (!isLength(network.slot) || (network.kitchenSlot && !isLength(*network.kitchenSlot))) {
         faults.add("the slot is below zero or over 400 days");
     }

@@ -128,6 +128,15 @@ struct NetworkDish {
     bool operator==(const NetworkDish&) const = default;
 };
 
+/// What the recipe says about putting something else in the place of an ingredient that `activity` handles.
+struct SwapAdvice {
+    int activity = -1;
+    std::string ingredient;
+    std::vector<std::string> allowed;
+    std::vector<std::string> refused;
+    bool operator==(const SwapAdvice&) const = default;
+};
+
 struct Network {
     std::string classId;
     std::string title;
@@ -149,6 +158,8 @@ struct Network {
     std::vector<NetworkTalk> talk;
     std::vector<std::string> notes;       ///< what the unfolding decided and a teacher should know
     std::vector<Confirmation> confirmed;  ///< who vouched for each table entry from memory that a load rests on
+    std::vector<SwapAdvice> swaps;   ///< by activity; only where the recipe says something
+    std::vector<std::string> notes;  ///< what the unfolding decided and a teacher should know
     int opening = -1;
     int closing = -1;
     Policy policy;  ///< what a search found for this class; an empty order: the dispatcher's own

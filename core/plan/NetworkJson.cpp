@@ -140,6 +140,7 @@ void from_json(const json& nlohmann_json_j, Load& nlohmann_json_t) {
 #undef BRINEBELL_LOAD_FIELDS
 
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(NetworkTalk, key, text, mustSay, mayDrop, length, activity, dish)
+NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(SwapAdvice, activity, ingredient, allowed, refused)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(NetworkDish, id, title, source, jars, jar, shelfLife, storage, allergens)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(Station, id, name, kind, heat, power)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(ActivitySpan, start, end)
@@ -180,6 +181,10 @@ void to_json(json& j, const Network& n) {
     if (!n.policy.order.empty()) {
         j["policy"] = n.policy;
     }
+    // The same holds for advice on swaps.
+    if (!n.swaps.empty()) {
+        j["swaps"] = n.swaps;
+    }
 }
 
 void from_json(const json& j, Network& n) {
@@ -206,6 +211,9 @@ void from_json(const json& j, Network& n) {
     j.at("closing").get_to(n.closing);
     if (j.contains("confirmed")) {
         j.at("confirmed").get_to(n.confirmed);
+    }
+    if (j.contains("swaps")) {
+        j.at("swaps").get_to(n.swaps);
     }
     if (j.contains("policy")) {
         j.at("policy").get_to(n.policy);

@@ -203,6 +203,16 @@ std::vector<std::string> Unfolding::amountsFor(const PlannedDish& planned, const
     return lines;
 }
 
+void Unfolding::addSwaps(int activity, const PlannedDish& planned, const RecipeStep& step) {
+    for (const Ingredient& ingredient : planned.recipe.ingredients) {
+        const bool handled =
+            std::find(step.ingredients.begin(), step.ingredients.end(), ingredient.id) != step.ingredients.end();
+        if (handled && !(ingredient.swapsAllowed.empty() && ingredient.swapsRefused.empty())) {
+            m_network.swaps.push_back({activity, ingredient.name, ingredient.swapsAllowed, ingredient.swapsRefused});
+        }
+    }
+}
+
 // What is made ahead must not need something that is only made in class.
 Unfolding::Step Unfolding::checkStages(const PlannedDish& planned) const {
     for (const RecipeStep& step : planned.recipe.steps) {
@@ -300,6 +310,7 @@ Unfolding::Step Unfolding::addStep(int dish, const PlannedDish& planned, const R
                          {}};
         }
         const int i = addActivity(std::move(a));
+        addSwaps(i, planned, step);
         m_ofStep[{dish, step.id}].push_back(i);
         m_followOpening.push_back(i);
     }

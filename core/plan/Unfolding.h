@@ -54,6 +54,7 @@ private:
     std::vector<int> activitiesOf(int dish, const std::string& step) const;
     int activityFor(int dish, const std::string& step, int load) const;
     Activity& activity(int i) { return m_network.activities[static_cast<std::size_t>(i)]; }
+    void addSwaps(int activity, const PlannedDish& planned, const RecipeStep& step);
     std::vector<std::string> amountsFor(const PlannedDish& planned, const RecipeStep& step) const;
 
     const ClassPlan& m_plan;

@@ -33,12 +33,12 @@ enum class EventKind {
     BoilVouched,       ///< load; a person confirms that boil, steam or pressure held unwatched, text: who, if said
     HeatOff,           ///< load; process time done, heat off; canner lid off, rest begins, or pressure left to fall
     LoadSetAside,      ///< load, text: why and what becomes of the jars (refrigerate, discard, reprocess)
-    SealsChecked,   ///< load, sealed/unsealed/broken, text: who; value 1: before the jars had cooled 12 h, knowingly.
-                    ///< A later one corrects an earlier one; both stay
-    PointSaid,         ///< value: index into the network's talk
-    NoteAdded,         ///< text
-    QuestionsBegan,    ///< the hands stop for questions
-    QuestionsEnded,    ///< value: how long they lasted, ms
+    SealsChecked,    ///< load, sealed/unsealed/broken, text: who; value 1: before the jars had cooled 12 h, knowingly.
+                     ///< A later one corrects an earlier one; both stay
+    PointSaid,       ///< value: index into the network's talk
+    NoteAdded,       ///< text
+    QuestionsBegan,  ///< the hands stop for questions
+    QuestionsEnded,  ///< value: how long they lasted, ms
     ReadingTaken,    ///< value: thousandths of the unit, text: the unit (Reading.h); activity and load where it belongs
     QuestionParked,  ///< text
     QuestionAnswered,  ///< value: sequence number of the event that parked it

@@ -32,7 +32,7 @@ protected:
         return bench.driveUntil([&] { return load().phase == phase; });
     }
     void drill(Qt::Key digit) {
-        bench.tap(Qt::Key_D);
+        bench.tap(Qt::Key_G);
         pass(OneKey::kReadingTime);
         QTest::keyClick(QApplication::focusWidget(), digit);
         QCoreApplication::processEvents();

@@ -2,7 +2,9 @@
 #include <gtest/gtest.h>
 
 #include <QApplication>
+#include <QSettings>
 #include <QStandardPaths>
+#include <QTemporaryDir>
 #include <QTimeZone>
 
 #include "Theme.h"
@@ -13,6 +15,8 @@ int main(int argc, char** argv) {
         qputenv("QT_QPA_PLATFORM", "offscreen");
     }
     qputenv("TZ", "UTC");
+    const QTemporaryDir settings;
+    QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, settings.path());
     QStandardPaths::setTestModeEnabled(true);
     QApplication application(argc, argv);
     brinebell::theme::dress(application);

@@ -61,6 +61,27 @@ TEST(NetworkJson, ReadsBackTheDemo) {
     EXPECT_EQ(*read, network);
 }
 
+TEST(NetworkJson, ReadsBackAdviceOnSwaps) {
+    Network network = support::smallClass();
+    network.swaps.push_back({0, "vinegar", {"bottled lemon juice"}, {"less vinegar", "citric acid"}});
+    const Result<Network> read = networkFromJson(networkToJson(network));
+    ASSERT_TRUE(read.has_value()) << read.error().message;
+    EXPECT_EQ(read->swaps, network.swaps);
+}
+
+// A logbook from before swaps were kept has no word of them.
+TEST(NetworkJson, ReadsNetworksThatKnowOfNoSwaps) {
+    const Network network = support::smallClass();
+    ASSERT_FALSE(json::parse(networkToJson(network)).contains("swaps"));
+    EXPECT_TRUE(networkFromJson(networkToJson(network)).has_value());
+}
+
+TEST(NetworkJson, RefusesSwapsOfAnActivityThatIsNotThere) {
+    Network network = support::smallClass();
+    network.swaps.push_back({999, "vinegar", {}, {"less vinegar"}});
+    expectCorrupt(networkToJson(network));
+}
+
 TEST(NetworkJson, RefusesWhatIsNoDocument) {
     for (const char* text : {"", "null", "[]", "1", "{", "{}", "\xff\xfe", "{\"format\": 1}"}) {
         expectCorrupt(text);

@@ -1,0 +1,91 @@
+#include "stage/AudienceView.h"
+
+#include <algorithm>
+
+#include "bridge/TimeText.h"
+#include "stage/BoardView.h"
+
+namespace brinebell {
+
+namespace {
+
+struct AudienceWords {
+    Q_DECLARE_TR_FUNCTIONS(AudienceWords)
+};
+
+/// The count of a canner goes before all others; then what ends first.
+const StationStrip* shownCount(const Guide& guide) {
+    const StationStrip* found = nullptr;
+    for (const StationStrip& strip : guide.strips) {
+        const bool better = found == nullptr || (strip.load >= 0 && found->load < 0) ||
+                            ((strip.load >= 0) == (found->load >= 0) && strip.endsAt < found->endsAt);
+        if (strip.endsAt && better) {
+            found = &strip;
+        }
+    }
+    return found;
+}
+
+QString phaseSafety(LoadPhase phase) {
+    switch (phase) {
+        case LoadPhase::Lowered:
+            return AudienceWords::tr(
+                "The time counts only from a full rolling boil, with water an inch above the lids.");
+        case LoadPhase::Timing:
+            return AudienceWords::tr("If the boil stops, the whole time starts again.");
+        case LoadPhase::Resting:
+            return AudienceWords::tr("Heat off, lid off: the jars rest five minutes before they are lifted.");
+        case LoadPhase::Lifting:
+        case LoadPhase::Cooling:
+            return AudienceWords::tr("Leave the bands alone: jars cool 12 to 24 hours before the seals are checked.");
+        case LoadPhase::Filling:
+        case LoadPhase::SealsChecked:
+        case LoadPhase::SetAside:
+            break;
+    }
+    return {};
+}
+
+QString safetyOf(int activity, const StationStrip* count, const Moment& moment) {
+    if (activity >= 0 && !moment.network.activities[static_cast<std::size_t>(activity)].cautions.empty()) {
+        return toQt(moment.network.activities[static_cast<std::size_t>(activity)].cautions.front());
+    }
+    if (count != nullptr && count->load >= 0) {
+        return phaseSafety(moment.state.loads[static_cast<std::size_t>(count->load)].phase);
+    }
+    for (const LoadState& load : moment.state.loads) {
+        if (load.phase == LoadPhase::Lowered) {
+            return phaseSafety(load.phase);
+        }
+    }
+    return {};
+}
+
+}  // namespace
+
+AudienceView audienceView(const Guide& guide, const Moment& moment) {
+    const int shown = shownActivity(guide);
+    const int activity = shown >= 0 || guide.handsOn.empty() ? shown : guide.handsOn.front();
+    AudienceView view;
+    view.dish = toQt(moment.network.title);
+    if (activity >= 0) {
+        const Activity& now = moment.network.activities[static_cast<std::size_t>(activity)];
+        if (now.dish >= 0) {
+            view.dish = toQt(moment.network.dishes[static_cast<std::size_t>(now.dish)].title);
+        }
+        view.step = toQt(now.title);
+    } else if (guide.hold && guide.hold->kind == PromptKind::SeeBoil) {
+        view.step = AudienceWords::tr("Watch for the rolling boil");
+    }
+    const StationStrip* count = shownCount(guide);
+    if (count != nullptr) {
+        view.countdown = boardCountdown(*count->endsAt - moment.elapsed);
+        const QString what = count->load >= 0 ? Words::sentence(Words::load(count->load, moment.network))
+                                              : Words::activity(count->activity, moment.network);
+        view.countdownWords = AudienceWords::tr("%1, to %2").arg(what, timeOfDay(moment.utcAt(*count->endsAt)));
+    }
+    view.safety = safetyOf(activity, count, moment);
+    return view;
+}
+
+}  // namespace brinebell

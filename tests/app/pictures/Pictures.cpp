@@ -1,0 +1,142 @@
+// brinebell-pictures FOLDER [WIDTH HEIGHT [light]] — saves what the board and the other pages look like in each state.
+//
+// For the eye: look at them from as far away as the screen will be.
+#include <QApplication>
+#include <QDir>
+#include <QScreen>
+#include <QSettings>
+#include <QStandardPaths>
+#include <QTemporaryDir>
+#include <QTest>
+#include <QTextStream>
+
+#include "Look.h"
+#include "ScreenMeasure.h"
+#include "Theme.h"
+#include "desk/PreparePage.h"
+#include "stage/AudienceWindow.h"
+#include "window/Bench.h"
+
+namespace {
+
+using namespace brinebell;
+
+class Album {
+public:
+    Album(const QString& folder, int width, int height)
+        : m_folder(folder), m_bench(demonstrationClass(), width, height) {
+        // As on a screen of 15.6 inches, whatever the one is that draws.
+        constexpr double kFifteenInchWidth = 345.4;
+        theme::keepMeasure(*m_bench.window.screen(), width / kFifteenInchWidth);
+        m_audience.resize(width, height);
+    }
+
+    void take(const QString& name) {
+        QCoreApplication::processEvents();
+        m_bench.window.grab().save(m_folder.filePath(name + QStringLiteral(".png")));
+    }
+
+    bool stands(CueKind kind) {
+        for (const Cue& cue : m_bench.guide().cues) {
+            if (cue.kind == kind) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    bool phaseIs(LoadPhase phase) { return m_bench.window.session()->state().loads.front().phase == phase; }
+
+    void takeAudience(const QString& name) {
+        m_audience.present(audienceView(m_bench.guide(), m_bench.window.session()->moment()));
+        m_audience.grab().save(m_folder.filePath(name + QStringLiteral(".png")));
+    }
+
+    void takeAll();
+
+private:
+    QDir m_folder;
+    Bench m_bench;
+    AudienceWindow m_audience;
+};
+
+void Album::takeAll() {
+    const auto now = [&] { return m_bench.guide(); };
+    take(QStringLiteral("01-prepare"));
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Space);
+    take(QStringLiteral("02-ready"));
+    m_bench.tap();
+    take(QStringLiteral("03-calm"));
+    m_bench.driveUntil([&] { return !now().handsOn.empty() && now().handsOn.front() > 1; });
+    m_bench.pass(std::chrono::seconds(30));
+    take(QStringLiteral("04-work"));
+    QTest::keyClick(&m_bench.stage(), Qt::Key_D);
+    take(QStringLiteral("05-step-in-full"));
+    m_bench.tap();
+    m_bench.driveUntil([&] {
+        for (const int activity : now().handsOn) {
+            if (m_bench.window.session()->network().activities[static_cast<std::size_t>(activity)].jars > 0) {
+                return true;
+            }
+        }
+        return false;
+    });
+    m_bench.pass(std::chrono::seconds(2));
+    take(QStringLiteral("06-per-jar"));
+    m_bench.driveUntil([&] { return stands(CueKind::Soon); });
+    take(QStringLiteral("07-soon"));
+    m_bench.driveUntil([&] { return now().hold && now().hold->kind == PromptKind::SeeBoil; });
+    take(QStringLiteral("08-watch-the-boil"));
+    m_bench.driveUntil([&] { return phaseIs(LoadPhase::Timing); });
+    m_bench.pass(std::chrono::minutes(2));
+    take(QStringLiteral("09-timing"));
+    takeAudience(QStringLiteral("20-audience-timing"));
+    m_bench.pass(std::chrono::minutes(2));
+    m_bench.clock.advance(std::chrono::minutes(3));
+    m_bench.window.session()->wake();
+    take(QStringLiteral("10-unwatched"));
+    QTest::keyClick(&m_bench.stage(), Qt::Key_W);
+    take(QStringLiteral("11-where-was-i"));
+    m_bench.tap();
+    m_bench.driveUntil([&] { return stands(CueKind::End); });
+    m_bench.pass(std::chrono::minutes(1));
+    take(QStringLiteral("12-due"));
+    m_bench.driveUntil([&] { return phaseIs(LoadPhase::Resting); });
+    m_bench.pass(std::chrono::minutes(1));
+    take(QStringLiteral("13-rest"));
+    takeAudience(QStringLiteral("21-audience-rest"));
+    m_bench.pass(std::chrono::minutes(9));
+    take(QStringLiteral("14-late"));
+    m_bench.driveUntil([&] { return now().hold && now().hold->kind == PromptKind::StartLift; });
+    take(QStringLiteral("15-lift"));
+    m_bench.driveUntil([&] { return now().tap && now().tap->kind == PromptKind::CloseSession; });
+    take(QStringLiteral("16-closing"));
+    m_bench.driveUntil([] { return false; });
+    take(QStringLiteral("17-review"));
+}
+
+}  // namespace
+
+int main(int argc, char** argv) {
+    if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) {
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+    }
+    QStandardPaths::setTestModeEnabled(true);
+    const QTemporaryDir settings;
+    QSettings::setPath(QSettings::IniFormat, QSettings::UserScope, settings.path());
+    QApplication application(argc, argv);
+    const QStringList arguments = QApplication::arguments();
+    if (arguments.size() < 2) {
+        QTextStream(stderr) << "usage: brinebell-pictures FOLDER [WIDTH HEIGHT [light]]" << Qt::endl;
+        return 2;
+    }
+    theme::dress(application);
+    if (arguments.value(4) == QStringLiteral("light")) {
+        theme::setLook(theme::Look::Light, theme::Keep::No);
+    }
+    QDir().mkpath(arguments[1]);
+    Album(arguments[1], arguments.value(2, QStringLiteral("1366")).toInt(),
+          arguments.value(3, QStringLiteral("768")).toInt())
+        .takeAll();
+    return 0;
+}
