@@ -19,27 +19,40 @@ ClauseStore::Reference ClauseStore::add(const std::vector<Literal>& added, bool 
 
 void ClauseStore::watch(const Literal& literal, Reference reference, const Literal& other) {
     const Literal falsified = negated(literal);
-    m_watchers[static_cast<std::size_t>(falsified.side)].add(falsified.value, {reference, other});
+    m_watchers[static_cast<std::size_t>(falsified.side)][bucketOf(falsified.value)].push_back(
+        {falsified.value, reference, other});
 }
 
 bool ClauseStore::wake(Side side, Tick before, Tick now) {
     if (static_cast<std::size_t>(side) >= m_watchers.size()) {
         return true;
     }
-    Watchers& list = m_watchers[static_cast<std::size_t>(side)];
-    const auto rise = static_cast<std::uint32_t>(now - before);
-    for (std::size_t i = 0; i < list.falseFrom.size();) {
-        const Tick falseFrom = list.falseFrom[i];
-        if (static_cast<std::uint32_t>(falseFrom - before - 1) >= rise || m_trail.isTrue(list.watchers[i].other)) {
+    Watchers& buckets = m_watchers[static_cast<std::size_t>(side)];
+    const auto last = static_cast<std::size_t>(
+        std::min<std::int64_t>(std::int64_t{now} - before, static_cast<std::int64_t>(buckets.size())));
+    for (std::size_t i = 1; i <= last; ++i) {
+        Bucket& bucket = buckets[bucketOf(before + static_cast<Tick>(i))];
+        if (!bucket.empty() && !wake(bucket, side, before, now)) {
+            return false;
+        }
+    }
+    return true;
+}
+
+bool ClauseStore::wake(Bucket& bucket, Side side, Tick before, Tick now) {
+    for (std::size_t i = 0; i < bucket.size();) {
+        const Tick falseFrom = bucket[i].falseFrom;
+        if (falseFrom <= before || falseFrom > now || m_trail.isTrue(bucket[i].other)) {
             ++i;
             continue;
         }
-        switch (visit(list.watchers[i], {opposite(side), 1 - falseFrom})) {
+        switch (visit(bucket[i], {opposite(side), 1 - falseFrom})) {
             case Visit::Kept:
                 ++i;
                 break;
             case Visit::Moved:
-                list.remove(i);
+                bucket[i] = bucket.back();
+                bucket.pop_back();
                 break;
             case Visit::Conflict:
                 return false;
@@ -120,8 +133,10 @@ void ClauseStore::tidy(bool halve) {
     const std::vector<bool> dropped = halve ? lessUseful() : std::vector<bool>(m_clauses.size(), false);
     std::vector<Literal> literalsBefore = std::exchange(m_literals, {});
     std::vector<Clause> clausesBefore = std::exchange(m_clauses, {});
-    for (Watchers& watchers : m_watchers) {
-        watchers.clear();
+    for (Watchers& buckets : m_watchers) {
+        for (Bucket& bucket : buckets) {
+            bucket.clear();
+        }
     }
     m_learnedCount = 0;
     for (std::size_t i = 0; i < clausesBefore.size(); ++i) {

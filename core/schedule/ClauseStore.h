@@ -4,7 +4,9 @@
 // are dismissed without touching the clause.
 #pragma once
 
+#include <array>
 #include <cstdint>
+#include <tuple>
 #include <vector>
 
 #include "schedule/Trail.h"
@@ -35,29 +37,15 @@ public:
 
 private:
     struct Watcher {
+        Tick falseFrom;
         Reference clause;
         Literal other;
     };
-    /// Most watchers are passed over because of their value, so that the values stand close together.
-    struct Watchers {
-        std::vector<Tick> falseFrom;
-        std::vector<Watcher> watchers;
+    using Bucket = std::vector<Watcher>;
+    /// A rise falsifies the literals of a few values only, so that the watchers of one side lie in buckets by value.
+    using Watchers = std::array<Bucket, 64>;
 
-        void add(Tick value, const Watcher& watcher) {
-            falseFrom.push_back(value);
-            watchers.push_back(watcher);
-        }
-        void remove(std::size_t i) {
-            falseFrom[i] = falseFrom.back();
-            watchers[i] = watchers.back();
-            falseFrom.pop_back();
-            watchers.pop_back();
-        }
-        void clear() {
-            falseFrom.clear();
-            watchers.clear();
-        }
-    };
+    static std::size_t bucketOf(Tick value) { return static_cast<std::size_t>(value) % std::tuple_size_v<Watchers>; }
     struct Clause {
         std::uint32_t begin;
         std::uint32_t size;
@@ -66,6 +54,8 @@ private:
     };
 
     enum class Visit { Kept, Moved, Conflict };
+
+    bool wake(Bucket& bucket, Side side, Tick before, Tick now);
 
     /// A watched literal of the clause has become false.
     Visit visit(Watcher& watcher, const Literal& falsified);

@@ -5,12 +5,17 @@
 #include <tuple>
 #include <utility>
 
+#include "schedule/Cliques.h"
+
 namespace brinebell::search {
 
 namespace {
 
 /// More truth values than this cost more than they help.
 constexpr std::size_t kMostOrders = 4000;
+/// With more variables than this, a table of the lags between all of them takes too long.
+constexpr std::size_t kMostForClosure = 150;
+constexpr std::size_t kMostCliques = 6;
 
 }  // namespace
 
@@ -106,8 +111,18 @@ void ModelLoader::addResource(const Resource& resource) {
         parts.push_back({sideAt(occupation.start), occupation.start.offset, sideAt(occupation.end),
                          occupation.end.offset, occupation.demand, when});
     }
-    if (!parts.empty()) {
-        m_propagation.tables.addTable(resource.capacity, parts);
+    if (parts.empty()) {
+        return;
+    }
+    m_propagation.tables.addTable(resource.capacity, parts);
+    std::vector<EnergyStore::Task> tasks;
+    for (const TableStore::Part& part : parts) {
+        if (part.start == part.end && part.startOffset < part.endOffset) {
+            tasks.push_back({part.start, part.startOffset, part.endOffset - part.startOffset, part.demand, part.when});
+        }
+    }
+    if (tasks.size() > 2) {
+        m_propagation.energy.addResource(resource.capacity, std::move(tasks));
     }
 }
 
@@ -211,10 +226,10 @@ Tick ModelLoader::startIn(const Order& order, const std::vector<Tick>& values) c
                     valueOf(m_intervals[static_cast<std::size_t>(order.second)].start, values));
 }
 
-bool ModelLoader::addOrders() {
+ModelLoader::Pairs ModelLoader::pairsApart() {
     using Key = std::tuple<Variable, Tick, Variable, Tick, Side, Tick>;
     std::map<Key, int> known;
-    std::vector<std::pair<int, int>> pairs;
+    Pairs pairs;
     for (const Resource& resource : m_model.resources) {
         std::vector<Demand> demands;
         for (const Occupation& one : resource.occupations) {
@@ -246,10 +261,102 @@ bool ModelLoader::addOrders() {
     }
     std::sort(pairs.begin(), pairs.end());
     pairs.erase(std::unique(pairs.begin(), pairs.end()), pairs.end());
-    for (const auto& [first, second] : pairs) {
-        if (first != second) {
-            addOrder(first, second);
+    std::erase_if(pairs, [](const auto& pair) { return pair.first == pair.second; });
+    return pairs;
+}
+
+bool ModelLoader::isTask(const Interval& interval) {
+    return interval.when.side < 0 && interval.start.variable >= 0 && interval.start.variable == interval.end.variable &&
+           interval.start.offset < interval.end.offset;
+}
+
+/// Whether the lags alone keep `second` from ending before `first` starts.
+bool ModelLoader::isLagForced(const Interval& first, const Interval& second, const LagClosure& closure) const {
+    const std::int64_t lag = closure.lag(first.start.variable, second.end.variable);
+    return lag > LagClosure::kNoPath && lag + second.end.offset - first.start.offset > 0;
+}
+
+/// Whether the lags put the end of `first` before the start of `second`.
+bool ModelLoader::isOrdered(int first, int second, const LagClosure& closure) const {
+    const Moment& end = m_intervals[static_cast<std::size_t>(first)].end;
+    const Moment& start = m_intervals[static_cast<std::size_t>(second)].start;
+    return end.variable >= 0 && start.variable >= 0 &&
+           closure.lag(end.variable, start.variable) >= end.offset - start.offset;
+}
+
+/// Where the lags leave a pair one order only, that order brings lags of its own. False if some pair has none.
+bool ModelLoader::forceOrders(const Pairs& pairs, LagClosure& closure) {
+    for (bool news = true; news && !closure.isImpossible();) {
+        news = false;
+        for (const auto& pair : pairs) {
+            for (const auto& [first, second] : {pair, std::pair(pair.second, pair.first)}) {
+                const Interval& a = m_intervals[static_cast<std::size_t>(first)];
+                const Interval& b = m_intervals[static_cast<std::size_t>(second)];
+                if (!isTask(a) || !isTask(b) || a.start.variable == b.start.variable || !isLagForced(a, b, closure)) {
+                    continue;
+                }
+                const Tick weight = a.end.offset - b.start.offset;
+                if (closure.require(a.end.variable, b.start.variable, weight)) {
+                    requirePrecedence(first, second, {});
+                    news = true;
+                }
+            }
         }
+    }
+    return !closure.isImpossible();
+}
+
+/// Tasks of which no two can run at once share a resource of capacity 1, whatever keeps them apart.
+void ModelLoader::addCliques(const Pairs& pairs, const LagClosure& closure) {
+    std::vector<std::size_t> tasks;
+    std::vector<std::size_t> taskOf(m_intervals.size(), m_intervals.size());
+    std::vector<int> work;
+    for (std::size_t i = 0; i < m_intervals.size(); ++i) {
+        if (isTask(m_intervals[i])) {
+            taskOf[i] = tasks.size();
+            tasks.push_back(i);
+            work.push_back(m_intervals[i].end.offset - m_intervals[i].start.offset);
+        }
+    }
+    std::vector<std::vector<bool>> apart(tasks.size(), std::vector<bool>(tasks.size(), false));
+    for (const auto& [first, second] : pairs) {
+        const std::size_t a = taskOf[static_cast<std::size_t>(first)];
+        const std::size_t b = taskOf[static_cast<std::size_t>(second)];
+        if (a < tasks.size() && b < tasks.size()) {
+            apart[a][b] = apart[b][a] = true;
+        }
+    }
+    for (std::size_t a = 0; a < tasks.size(); ++a) {
+        for (std::size_t b = 0; b < tasks.size(); ++b) {
+            if (a != b && isOrdered(static_cast<int>(tasks[a]), static_cast<int>(tasks[b]), closure)) {
+                apart[a][b] = apart[b][a] = true;
+            }
+        }
+    }
+    for (const std::vector<std::size_t>& clique : heavyCliques(apart, work, kMostCliques)) {
+        std::vector<EnergyStore::Task> members;
+        for (const std::size_t member : clique) {
+            const Interval& interval = m_intervals[tasks[member]];
+            members.push_back({sideAt(interval.start), interval.start.offset, work[member], 1, {}});
+        }
+        m_propagation.energy.addResource(1, std::move(members));
+    }
+}
+
+bool ModelLoader::addOrders() {
+    Pairs pairs = pairsApart();
+    if (m_propagation.trail.sides() / 2 <= kMostForClosure) {
+        LagClosure closure(m_propagation.differences.arcs(), m_propagation.trail.sides() / 2);
+        if (!forceOrders(pairs, closure)) {
+            return m_propagation.requireOne({});
+        }
+        addCliques(pairs, closure);
+        std::erase_if(pairs, [&](const auto& pair) {
+            return isOrdered(pair.first, pair.second, closure) || isOrdered(pair.second, pair.first, closure);
+        });
+    }
+    for (const auto& [first, second] : pairs) {
+        addOrder(first, second);
     }
     return m_propagation.settleNewConstraints();
 }

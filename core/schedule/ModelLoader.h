@@ -1,8 +1,10 @@
 // ModelLoader.h — puts a model's constraints into propagators.
 #pragma once
 
+#include <utility>
 #include <vector>
 
+#include "schedule/LagClosure.h"
 #include "schedule/Propagation.h"
 
 namespace brinebell::search {
@@ -55,6 +57,15 @@ private:
     void addResource(const Resource& resource);
     void addClause(const std::vector<Bound>& clause);
 
+    using Pairs = std::vector<std::pair<int, int>>;
+
+    /// Of intervals that together take more of a resource than there is; fills m_intervals.
+    Pairs pairsApart();
+    bool forceOrders(const Pairs& pairs, LagClosure& closure);
+    bool isLagForced(const Interval& first, const Interval& second, const LagClosure& closure) const;
+    bool isOrdered(int first, int second, const LagClosure& closure) const;
+    void addCliques(const Pairs& pairs, const LagClosure& closure);
+    static bool isTask(const Interval& interval);
     int intervalOf(const Occupation& occupation);
     bool isNeverEmpty(const Interval& interval) const;
     void addOrder(int first, int second);

@@ -21,6 +21,7 @@ bool Propagation::drain() {
             return false;
         }
         tables.wake(side);
+        energy.wake(side);
     }
     return true;
 }
@@ -35,6 +36,9 @@ bool Propagation::propagate() {
         if (!tables.propagate(m_overload)) {
             return false;
         }
+        if (trail.size() == before && !energy.propagate(m_overload)) {
+            return false;
+        }
         if (trail.size() == before) {
             return true;
         }
@@ -46,6 +50,7 @@ bool Propagation::settleRoot() {
     m_failed = m_failed || !propagate();
     if (!m_failed && m_head == trail.size()) {
         trail.forgetHistory();
+        energy.forgetHistory();
         m_head = 0;
     }
     return !m_failed;
@@ -54,6 +59,7 @@ bool Propagation::settleRoot() {
 bool Propagation::settleNewConstraints() {
     m_failed = m_failed || !differences.wakeAll() || !sums.wakeAll();
     tables.wakeAll();
+    energy.wakeAll();
     return settleRoot();
 }
 
@@ -93,6 +99,7 @@ void Propagation::backTo(int level) {
     trail.backTo(level);
     m_head = trail.size();
     tables.forget();
+    energy.forget();
 }
 
 void Propagation::explainConflict(std::vector<Literal>& because) {
@@ -133,6 +140,9 @@ void Propagation::explain(int position, Tick value, std::vector<Literal>& becaus
         case Reason::Kind::TableEnd:
         case Reason::Kind::TableCondition:
             tables.explain(position, because);
+            break;
+        case Reason::Kind::Energy:
+            energy.explain(position, value, because);
             break;
     }
 }

@@ -5,6 +5,7 @@
 
 #include "schedule/ClauseStore.h"
 #include "schedule/DifferenceStore.h"
+#include "schedule/EnergyStore.h"
 #include "schedule/Limits.h"
 #include "schedule/SumStore.h"
 #include "schedule/TableStore.h"
@@ -24,6 +25,7 @@ public:
     DifferenceStore differences{trail};
     SumStore sums{trail};
     TableStore tables{trail};
+    EnergyStore energy{trail};
 
     /// Draws every conclusion there is; false on conflict. A reached limit ends it early with true.
     bool propagate();

@@ -33,6 +33,8 @@ constexpr std::int64_t kMostBredForASquare = 50;           // of the activities
 constexpr std::int64_t kProofBeforeNeighbourhoods = 2000;  // conflicts, and then so many for each one in them
 constexpr std::int64_t kProofForANeighbourhood = 3;
 constexpr std::int64_t kNeighbourhoodUnit = 200;
+constexpr std::int64_t kProbeUnit = 50;
+constexpr Tick kFirstProbe = 64;
 constexpr std::int64_t kRestartUnit = 100;
 constexpr std::size_t kClausesAtFirst = 4000;  // learned ones, before the less useful half goes
 constexpr std::size_t kClausesMoreEachTime = 500;
@@ -136,6 +138,9 @@ private:
             if (!closeDescent(descend(style, length, 0))) {
                 return;
             }
+            if (isDueToProbe(restart) && !probe(restart)) {
+                return;
+            }
             if (isDueToLookAround() && !lookAround()) {
                 return;
             }
@@ -156,6 +161,34 @@ private:
             return false;
         }
         noteLowerBound();
+        return true;
+    }
+
+    bool isDueToProbe(std::int64_t restart) {
+        return hasSchedule() && m_model.objective >= 0 && !isDone() && restart >= m_nextProbe &&
+               m_objective - m_lowerBound > 1;
+    }
+
+    /// Asks for a schedule that is much better. That there is none raises the lower bound, and may be easy to see long
+    /// before the best is proved; the step is halved where it is not, and probes become rarer.
+    bool probe(std::int64_t restart) {
+        const Tick room = m_objective - 1 - m_lowerBound;
+        const Tick before = m_lowerBound;
+        const Tick most = m_lowerBound + std::min(m_probeStep, room - 1);
+        const Tick objective = m_objective;
+        m_propagation.trail.openLevel();
+        m_propagation.trail.raise({opposite(sideOf(m_model.objective)), -most}, {});
+        if (!closeDescent(descend(Style::Active, kProbeUnit, 1))) {
+            return false;
+        }
+        if (m_lowerBound > before || m_objective < objective) {
+            m_probeStep = std::min(2 * m_probeStep, m_objective - m_lowerBound);
+            m_probePause = 0;
+        } else {
+            m_probeStep = std::max(m_probeStep / 2, 1);
+            m_probePause = 2 * m_probePause + (m_probeStep == 1 ? 1 : 0);
+        }
+        m_nextProbe = restart + 1 + m_probePause;
         return true;
     }
 
@@ -306,6 +339,9 @@ private:
     Random m_random;
     int m_assumed = 0;                ///< levels that keep orders
     std::int64_t m_lookedAround = 0;  ///< conflicts in neighbourhoods
+    Tick m_probeStep = kFirstProbe;   ///< above the lower bound
+    std::int64_t m_probePause = 0;    ///< restarts between two probes
+    std::int64_t m_nextProbe = 0;     ///< restart
     std::vector<Tick> m_best;
     bool m_found = false;
     Tick m_objective = 0;

@@ -30,6 +30,7 @@ struct Reason {
         TableStart,
         TableEnd,
         TableCondition,
+        Energy,
     };
     Kind kind = Kind::Decision;
     std::uint32_t index = 0;

@@ -37,14 +37,15 @@ void makeMaximumLags(const std::filesystem::path& folder, int activities, int re
     int cell = 0;
     for (const double factor : {0.5, 0.75, 1.0}) {
         for (const double strength : {0.0, 0.25, 0.5}) {
-            for (const double slack : {0.7, 1.0, 1.3}) {
+            for (const double order : {0.25, 0.5, 0.75}) {
                 ++cell;
                 for (int i = 1; i <= repetitions; ++i) {
                     const auto own = seed * 1'000'003 + static_cast<std::uint64_t>(cell * 1000 + i);
                     const int cycles = activities / 10 + 2 + i % 3;
-                    const Project project = generateProject({activities, 5, 1.8, factor, strength, cycles, slack}, own);
+                    const double slack = 0.7 + 0.3 * ((cell + i) % 3);
+                    const ProjectKind kind = {activities, 5, 0, factor, strength, cycles, slack, order};
                     write(folder / fmt::format("ubo{}_{:02}_{:02}.sch", activities, cell, i),
-                          writeMaximumLags(project));
+                          writeMaximumLags(generateProject(kind, own)));
                 }
             }
         }

@@ -77,8 +77,7 @@ private:
 
     /// Adds arcs that say something new and make no old one redundant.
     void thicken() {
-        const int wanted = static_cast<int>(std::lround(m_kind.complexity * m_count));
-        for (int tries = 0; m_arcs < wanted && tries < 20'000; ++tries) {
+        for (int tries = 0; !isThick() && tries < 20'000; ++tries) {
             const int i = static_cast<int>(between(1, m_kind.activities - 3));
             const int j = static_cast<int>(between(std::max(i + 1, 4), m_kind.activities));
             if (static_cast<int>(at(i).lags.size()) >= kMostNeighbours || predecessors(j) >= kMostNeighbours ||
@@ -87,6 +86,19 @@ private:
             }
             addArc(i, j);
         }
+    }
+
+    bool isThick() const {
+        if (m_kind.orderStrength <= 0) {
+            return m_arcs >= std::lround(m_kind.complexity * m_count);
+        }
+        std::ptrdiff_t ordered = 0;
+        for (int i = 1; i <= m_kind.activities; ++i) {
+            const std::vector<bool>& row = m_reach[static_cast<std::size_t>(i)];
+            ordered += std::count(row.begin() + 1, row.end() - 1, true);
+        }
+        const int pairs = m_kind.activities * (m_kind.activities - 1) / 2;
+        return static_cast<double>(ordered) >= m_kind.orderStrength * pairs;
     }
 
     bool makesRedundant(int from, int to) {

@@ -21,6 +21,7 @@ struct ProjectKind {
     /// Of a maximum lag beyond the longest path it closes, as a share of what a random schedule takes beyond that path:
     /// from 1 on that schedule keeps them all, below there may be none.
     double slack = 0.75;
+    double orderStrength = 0;  ///< instead of the complexity: share of the pairs that follow one another; 0: not used
 };
 
 Project generateProject(const ProjectKind& kind, std::uint64_t seed);

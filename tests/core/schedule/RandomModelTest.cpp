@@ -111,9 +111,8 @@ private:
     int m_truths = 0;
 };
 
-void expectSameAnswer(std::uint64_t seed, int& feasible) {
+void expectSameAnswer(const ScheduleModel& model, std::uint64_t seed, int& feasible) {
     SCOPED_TRACE("model of seed " + std::to_string(seed));
-    const ScheduleModel model = RandomModel(seed).make();
     const std::optional<Tick> expected = bruteForceOptimum(model);
     const ScheduleAnswer answer = solve(model);
     feasible += expected ? 1 : 0;
@@ -132,7 +131,7 @@ TEST(RandomModel, IsSolvedLikeByTryingEverything) {
     constexpr int kModels = 400;
     int feasible = 0;
     for (std::uint64_t seed = 1; seed <= kModels; ++seed) {
-        expectSameAnswer(seed, feasible);
+        expectSameAnswer(RandomModel(seed).make(), seed, feasible);
         if (HasFatalFailure()) {
             return;
         }
@@ -141,10 +140,57 @@ TEST(RandomModel, IsSolvedLikeByTryingEverything) {
     EXPECT_LT(feasible, kModels - kModels / 10) << "infeasible models are wanted as well";
 }
 
+/// Five tasks on two scarce resources between minimum and maximum lags.
+ScheduleModel tightProject(std::uint64_t seed) {
+    Random random(seed);
+    const auto between = [&](Tick low, Tick high) {
+        return low + static_cast<Tick>(random.below(static_cast<std::uint64_t>(high - low + 1)));
+    };
+    ScheduleModel model;
+    constexpr int kTasks = 5;
+    std::vector<Tick> lengths;
+    for (int i = 0; i < kTasks; ++i) {
+        model.decisions.push_back(model.addVariable(0, 6));
+        lengths.push_back(between(1, 3));
+    }
+    model.objective = model.addVariable(0, 8);
+    for (int i = 0; i < kTasks; ++i) {
+        model.differences.push_back({{i, 0}, {model.objective, 0}, lengths[static_cast<std::size_t>(i)], std::nullopt});
+    }
+    for (int i = between(1, 4); i > 0; --i) {
+        const int from = between(0, kTasks - 2);
+        const int to = between(from + 1, kTasks - 1);
+        const Tick lag = between(0, 3);
+        model.differences.push_back({{from, 0}, {to, 0}, lag, std::nullopt});
+        if (between(0, 1) == 0) {
+            model.differences.push_back({{to, 0}, {from, 0}, -lag - between(0, 3), std::nullopt});
+        }
+    }
+    for (int k = 0; k < 2; ++k) {
+        Resource resource{between(1, 4), {}};
+        for (int i = 0; i < kTasks; ++i) {
+            const Tick end = lengths[static_cast<std::size_t>(i)];
+            resource.occupations.push_back({{i, 0}, {i, end}, between(0, resource.capacity), std::nullopt});
+        }
+        model.resources.push_back(resource);
+    }
+    return model;
+}
+
+TEST(RandomModel, OfATightProjectIsSolvedLikeByTryingEverything) {
+    int feasible = 0;
+    constexpr int kModels = 60;
+    for (std::uint64_t seed = 1; seed <= kModels && !HasFatalFailure(); ++seed) {
+        expectSameAnswer(tightProject(seed), seed, feasible);
+    }
+    EXPECT_GT(feasible, kModels / 4);
+    EXPECT_LT(feasible, kModels);
+}
+
 TEST(RandomModel, IsNotProvedImpossibleByAClauseThatCoveredItself) {
     // A learned clause lost a literal because of a weaker one on the same side, which that literal itself covered.
     int feasible = 0;
-    expectSameAnswer(4061, feasible);
+    expectSameAnswer(RandomModel(4061).make(), 4061, feasible);
     EXPECT_EQ(feasible, 1);
 }
 

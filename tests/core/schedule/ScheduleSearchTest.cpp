@@ -28,6 +28,18 @@ ScheduleModel oneMachine() {
     return model;
 }
 
+TEST(ScheduleSearch, RaisesTheLowerBoundBeforeItProvesTheBest) {
+    const ScheduleModel model = projectOf(40, 0.1, 0, 5);
+    SearchOptions options;
+    options.conflicts = 1;
+    const Tick first = solve(model, options).lowerBound;
+    options.conflicts = 1500;
+    const ScheduleAnswer answer = solve(model, options);
+    EXPECT_EQ(answer.status, ScheduleStatus::Feasible) << "or this shows nothing";
+    EXPECT_GT(answer.lowerBound, first);
+    EXPECT_LE(answer.lowerBound, answer.objective);
+}
+
 TEST(ScheduleSearch, PutsTasksOfOneMachineInARow) {
     const ScheduleAnswer answer = solve(oneMachine());
     EXPECT_EQ(answer.status, ScheduleStatus::Optimal);
