@@ -26,15 +26,51 @@ const StationStrip* shownCount(const Guide& guide) {
     return found;
 }
 
-QString phaseSafety(LoadPhase phase) {
-    switch (phase) {
-        case LoadPhase::Lowered:
+QString heatingSafety(Method method) {
+    switch (method) {
+        case Method::BoilingWater:
             return AudienceWords::tr(
                 "The time counts only from a full rolling boil, with water an inch above the lids.");
-        case LoadPhase::Timing:
+        case Method::AtmosphericSteam:
+            return AudienceWords::tr("The time counts only from a full column of steam.");
+        case Method::PressureDial:
+        case Method::PressureWeighted:
+            return AudienceWords::tr("Before any pressure builds, steam must drive the air out for ten minutes.");
+    }
+    return {};
+}
+
+QString countSafety(Method method) {
+    switch (method) {
+        case Method::BoilingWater:
             return AudienceWords::tr("If the boil stops, the whole time starts again.");
+        case Method::AtmosphericSteam:
+            return AudienceWords::tr("If the steam stops, the whole time starts again.");
+        case Method::PressureDial:
+        case Method::PressureWeighted:
+            return AudienceWords::tr("If the pressure falls below the table's, the whole time starts again.");
+    }
+    return {};
+}
+
+QString phaseSafety(LoadPhase phase, Method method) {
+    const bool pressure = method == Method::PressureDial || method == Method::PressureWeighted;
+    switch (phase) {
+        case LoadPhase::Lowered:
+            return heatingSafety(method);
+        case LoadPhase::Venting:
+            return AudienceWords::tr("Steam drives the air out for ten full minutes before the vent is closed.");
+        case LoadPhase::Pressurising:
+            return AudienceWords::tr("The time counts only once the gauge shows the pressure of the table.");
+        case LoadPhase::Timing:
+            return countSafety(method);
+        case LoadPhase::LosingPressure:
+            return AudienceWords::tr("The pressure falls by itself: nothing cools the canner, nothing opens it.");
         case LoadPhase::Resting:
-            return AudienceWords::tr("Heat off, lid off: the jars rest five minutes before they are lifted.");
+            return pressure
+                       ? AudienceWords::tr(
+                             "No pressure left: ten more minutes before the lid is opened, away from the face.")
+                       : AudienceWords::tr("Heat off, lid off: the jars rest five minutes before they are lifted.");
         case LoadPhase::Lifting:
         case LoadPhase::Cooling:
             return AudienceWords::tr("Leave the bands alone: jars cool 12 to 24 hours before the seals are checked.");
@@ -46,16 +82,21 @@ QString phaseSafety(LoadPhase phase) {
     return {};
 }
 
+QString loadSafety(std::size_t load, const Moment& moment) {
+    return phaseSafety(moment.state.loads[load].phase, moment.network.loads[load].method);
+}
+
 QString safetyOf(int activity, const StationStrip* count, const Moment& moment) {
     if (activity >= 0 && !moment.network.activities[static_cast<std::size_t>(activity)].cautions.empty()) {
         return toQt(moment.network.activities[static_cast<std::size_t>(activity)].cautions.front());
     }
     if (count != nullptr && count->load >= 0) {
-        return phaseSafety(moment.state.loads[static_cast<std::size_t>(count->load)].phase);
+        return loadSafety(static_cast<std::size_t>(count->load), moment);
     }
-    for (const LoadState& load : moment.state.loads) {
-        if (load.phase == LoadPhase::Lowered) {
-            return phaseSafety(load.phase);
+    for (std::size_t l = 0; l < moment.state.loads.size(); ++l) {
+        const LoadPhase phase = moment.state.loads[l].phase;
+        if (phase == LoadPhase::Lowered || phase == LoadPhase::Pressurising || phase == LoadPhase::LosingPressure) {
+            return loadSafety(l, moment);
         }
     }
     return {};

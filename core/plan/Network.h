@@ -156,7 +156,6 @@ struct Network {
     std::vector<HoldLimit> limits;
     std::vector<Load> loads;
     std::vector<NetworkTalk> talk;
-    std::vector<std::string> notes;       ///< what the unfolding decided and a teacher should know
     std::vector<Confirmation> confirmed;  ///< who vouched for each table entry from memory that a load rests on
     std::vector<SwapAdvice> swaps;   ///< by activity; only where the recipe says something
     std::vector<std::string> notes;  ///< what the unfolding decided and a teacher should know

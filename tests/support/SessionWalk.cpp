@@ -76,6 +76,10 @@ Command anyCommand(const SessionWalk& walk, Random& random) {
     const auto upTo = [&](std::size_t n) { return static_cast<int>(random.below(n + 2)) - 1; };
     Command command;
     command.kind = static_cast<CommandKind>(random.below(static_cast<std::uint64_t>(CommandKind::CloseSession) + 1));
+    // Of all kinds there are, what hurts most must not be met too seldom.
+    if (random.below(12) == 0) {
+        command.kind = CommandKind::LoseBoil;
+    }
     command.activity = upTo(walk.network().activities.size());
     command.load = upTo(walk.network().loads.size());
     command.value = upTo(4);

@@ -5,27 +5,10 @@
 #include <memory>
 
 #include "MainWindow.h"
-#include "sound/CueSpeaker.h"
 #include "stage/StagePage.h"
+#include "window/RememberingSpeaker.h"
 
 namespace brinebell {
-
-/// Remembers what it was asked to sound, and loses its device when it is told to.
-class FakeSpeaker final : public CueSpeaker {
-public:
-    void play(CueSound sound) override { played.push_back(sound); }
-    void setVolume(double) override {}
-    void setQuiet(bool) override {}
-    SoundState state() const override { return m_state; }
-    void unplug() {
-        m_state = {SoundState::Kind::NoDevice, QStringLiteral("no device")};
-        emit stateChanged(m_state);
-    }
-    std::vector<CueSound> played;
-
-private:
-    SoundState m_state{SoundState::Kind::Ready, {}};
-};
 
 class Bench {
 public:
@@ -62,7 +45,7 @@ public:
     QTemporaryDir folder;
     ManualClock clock;
     std::unique_ptr<Logbook> logbook;
-    FakeSpeaker speaker;
+    RememberingSpeaker speaker;
     MainWindow window;
 
 private:

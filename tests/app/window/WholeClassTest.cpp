@@ -1,6 +1,6 @@
 // A whole class of two dishes with everything that goes wrong in it, by keys alone and by the mouse alone: a late boil,
-// a lost boil, questions, a press taken back, sound that is unplugged. What was pressed is written down as it is
-// pressed, and the log is held against that.
+// a lost boil, questions, a press taken back, sound and audience screen that are unplugged. What was pressed is written
+// down as it is pressed, and the log is held against that.
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
@@ -9,6 +9,7 @@
 
 #include "desk/PreparePage.h"
 #include "review/ReviewPage.h"
+#include "stage/AudienceWindow.h"
 #include "window/Bench.h"
 
 namespace brinebell {
@@ -44,6 +45,16 @@ EventKind kindOf(const Prompt& prompt) {
             return EventKind::HeatOff;
         case PromptKind::SeeBoil:
             return EventKind::BoilSeen;
+        case PromptKind::CheckWater:
+            return EventKind::WaterChecked;
+        case PromptKind::SeeSteam:
+            return EventKind::SteamSeen;
+        case PromptKind::CloseVent:
+            return EventKind::VentClosed;
+        case PromptKind::SeePressure:
+            return EventKind::PressureReached;
+        case PromptKind::SeeZero:
+            return EventKind::PressureGone;
         case PromptKind::VouchBoil:
             return EventKind::BoilVouched;
         case PromptKind::ResumeFromQuestions:
@@ -156,16 +167,17 @@ private:
     }
 };
 
+const DisplayPlace kLaptop{QStringLiteral("laptop"), QRect(0, 0, 1366, 768)};
+const DisplayPlace kProjector{QStringLiteral("projector"), QRect(1366, 0, 1280, 720)};
+
 /// The class as it goes, and the trouble in it, each once.
 class Evening {
 public:
     explicit Evening(Person& who) : m_who(who), m_bench(who.bench) {}
 
-    /// Where an audience screen is there, unplugs it; the class must go on.
-    std::function<void()> unplugAudienceScreen = [] {};
-
     bool live() {
         m_who.begin();
+        audience().open({kLaptop, kProjector}, kLaptop.name);
         constexpr int kMostSteps = 20'000;
         for (int step = 0; step < kMostSteps; ++step) {
             if (m_bench.window.session() == nullptr) {
@@ -182,6 +194,7 @@ public:
     QString whileUnplugged;  ///< what stood on the board
 
 private:
+    AudienceWindow& audience() { return m_bench.window.audience(); }
     SessionAdapter& session() { return *m_bench.window.session(); }
     LoadState load() { return session().state().loads[0]; }
 
@@ -234,9 +247,15 @@ private:
             return true;
         }
         if (once(m_unplugged, count > 20)) {
-            m_bench.speaker.unplug();
-            unplugAudienceScreen();
+            m_bench.speaker.tell(SoundState::Kind::NoDevice);
+            audience().displaysChanged({kLaptop}, kLaptop.name);
             whileUnplugged = m_bench.stage().standing();
+            return true;
+        }
+        if (once(m_pluggedIn, count > 30)) {
+            EXPECT_FALSE(audience().fillsDisplay());
+            audience().displaysChanged({kLaptop, kProjector}, kLaptop.name);
+            EXPECT_TRUE(audience().fillsDisplay());
             return true;
         }
         if (once(m_read, load().phase == LoadPhase::Lowered)) {
@@ -255,7 +274,7 @@ private:
 
     Person& m_who;
     Bench& m_bench;
-    bool m_asked = false, m_undone = false, m_unplugged = false, m_read = false, m_lost = false;
+    bool m_asked = false, m_undone = false, m_unplugged = false, m_pluggedIn = false, m_read = false, m_lost = false;
 };
 
 std::vector<Pressed> pressesIn(const SessionRecord& record) {
@@ -291,7 +310,8 @@ void expectTheEveningInTheLog(const Evening& evening, const SessionRecord& recor
     }
     EXPECT_EQ(record.events.back().kind, EventKind::SessionClosed);
     EXPECT_EQ(record.events.back().text, "");
-    EXPECT_TRUE(evening.whileUnplugged.contains(QStringLiteral("No sound device")))
+    EXPECT_TRUE(evening.whileUnplugged.contains(QStringLiteral("No sound")) &&
+                evening.whileUnplugged.contains(kProjector.name))
         << evening.whileUnplugged.toStdString();
 }
 
