@@ -77,6 +77,7 @@ ClosingPanel::ClosingPanel(const Clock& inputClock, QWidget* parent)
     for (std::size_t k = 0; k < kMostLines; ++k) {
         auto* line = new QPushButton;
         line->setFocusPolicy(Qt::NoFocus);
+        line->setAccessibleName(tr("Line %1 of what is open").arg(k + 1));
         line->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
         line->setMinimumHeight(28);
         connect(line, &QPushButton::clicked, this, [this, k] { pick(k, Cause::Mouse); });

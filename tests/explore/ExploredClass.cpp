@@ -1,5 +1,6 @@
 #include "explore/ExploredClass.h"
 
+#include "session/Closing.h"
 #include "support/SmallClass.h"
 
 namespace brinebell::explore {
@@ -35,6 +36,12 @@ std::vector<Command> allPresses(const Network& network) {
             presses.push_back(press(kind, -1, l));
         }
         presses.back().sealed = network.loads[static_cast<std::size_t>(l)].jars;
+    }
+    for (int s = 0; s < static_cast<int>(network.stations.size()); ++s) {
+        if (canBeLeftOn(network.stations[static_cast<std::size_t>(s)])) {
+            presses.push_back(press(CommandKind::SeeStationOff));
+            presses.back().value = s;
+        }
     }
     for (const CommandKind kind : {CommandKind::Undo, CommandKind::EndClass, CommandKind::CloseSession}) {
         presses.push_back(press(kind));

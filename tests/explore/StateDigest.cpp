@@ -22,6 +22,7 @@ void addActivityExactly(Digest& digest, const ActivityState& a) {
 void addLoadExactly(Digest& digest, const LoadState& l) {
     digest.add(static_cast<int>(l.phase));
     digest.add(l.required);
+    digest.add(l.waterChecked);
     addMoment(digest, l.timingStarted);
     addMoment(digest, l.heatOff);
     addMoment(digest, l.lifted);
@@ -121,6 +122,13 @@ void addExactly(Digest& digest, const State& state) {
         for (const int point : record.pointsSaid) {
             digest.add(point);
         }
+        for (const auto& [station, was] : record.lit) {
+            digest.add(station);
+            digest.add(was);
+        }
+    }
+    for (const bool lit : state.lit) {
+        digest.add(lit);
     }
 }
 
@@ -134,6 +142,9 @@ void addWhatMatters(Digest& digest, const ExploredClass& explored, const State& 
     }
     for (const LoadState& l : state.loads) {
         mattering.add(l);
+    }
+    for (const bool lit : state.lit) {
+        digest.add(lit);
     }
     for (const bool said : state.said) {
         digest.add(said);
@@ -156,6 +167,10 @@ void addWhatMatters(Digest& digest, const ExploredClass& explored, const State& 
         }
         for (const int point : record.pointsSaid) {
             digest.add(point);
+        }
+        for (const auto& [station, was] : record.lit) {
+            digest.add(station);
+            digest.add(was);
         }
     }
 }

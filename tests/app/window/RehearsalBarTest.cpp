@@ -95,6 +95,8 @@ TEST_F(Rehearsing, GoesForwardToTheNextEvent) {
 
 TEST_F(Rehearsing, HoldsALateBoilBack) {
     ASSERT_TRUE(reach(LoadPhase::Lowered));
+    bench.hold(Qt::Key_B);
+    ASSERT_TRUE(load().waterChecked);
     drill(Qt::Key_1);
     ASSERT_TRUE(session().withheld());
     bench.hold(Qt::Key_B);

@@ -178,6 +178,7 @@ public:
     bool live() {
         m_who.begin();
         audience().open({kLaptop, kProjector}, kLaptop.name);
+        keyboardToTheBoard();
         constexpr int kMostSteps = 20'000;
         for (int step = 0; step < kMostSteps; ++step) {
             if (m_bench.window.session() == nullptr) {
@@ -194,6 +195,8 @@ public:
     QString whileUnplugged;  ///< what stood on the board
 
 private:
+    // Without a window manager any window that is shown gets the keyboard, even one that does not want it.
+    void keyboardToTheBoard() { m_bench.window.activateWindow(); }
     AudienceWindow& audience() { return m_bench.window.audience(); }
     SessionAdapter& session() { return *m_bench.window.session(); }
     LoadState load() { return session().state().loads[0]; }
@@ -249,12 +252,14 @@ private:
         if (once(m_unplugged, count > 20)) {
             m_bench.speaker.tell(SoundState::Kind::NoDevice);
             audience().displaysChanged({kLaptop}, kLaptop.name);
+            keyboardToTheBoard();
             whileUnplugged = m_bench.stage().standing();
             return true;
         }
         if (once(m_pluggedIn, count > 30)) {
             EXPECT_FALSE(audience().fillsDisplay());
             audience().displaysChanged({kLaptop, kProjector}, kLaptop.name);
+            keyboardToTheBoard();
             EXPECT_TRUE(audience().fillsDisplay());
             return true;
         }

@@ -56,9 +56,12 @@ Event sealCheck(const SessionRecord& record, std::chrono::hours after, int seale
 
 }  // namespace
 
-TEST(OlderLogbook, BatchRecordIsTheOneOfItsDay) {
+TEST(OlderLogbook, BatchRecordIsTheOneOfItsDayWithTheSafetyWordsBelow) {
     const test::ScratchFolder folder;
-    EXPECT_EQ(batchRecord(olderRecord(folder)).value(), test::bytesOf(kData + "/older/boiling-water-record.txt"));
+    const std::string now = batchRecord(olderRecord(folder)).value();
+    const std::string then = test::bytesOf(kData + "/older/boiling-water-record.txt");
+    EXPECT_EQ(now.substr(0, then.size()), then);
+    EXPECT_EQ(now.substr(then.size(), 7), "\nSafety");
 }
 
 TEST(OlderLogbook, ReplaysToTheStatesThatWereLived) {

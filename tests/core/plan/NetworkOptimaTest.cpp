@@ -1,5 +1,5 @@
-// The planner against MiniZinc: networks whose shortest sheet, or whose impossibility, was proved by another solver from
-// a model that shares nothing with ours. tests/reference/make-network-optima says how.
+// The planner against MiniZinc: networks whose shortest sheet, or whose impossibility, was proved by another solver
+// from a model that shares nothing with ours. tests/reference/make-network-optima says how.
 #include <gtest/gtest.h>
 
 #include <fstream>

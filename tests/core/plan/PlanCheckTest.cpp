@@ -334,7 +334,8 @@ TEST(PlanCheck, DemoClassWithoutAHelperHasOneTightMoment) {
     const auto findings = planFindings(network, dispatch(network, defaultOrder(network)));
     ASSERT_EQ(findings.size(), 1U);
     EXPECT_EQ(findings[0].kind, PlanFindingKind::HandsTwice);
-    EXPECT_THAT(findings[0].text, testing::AllOf(HasSubstr("Set the canner on to heat"), HasSubstr("Pour boiling brine")));
+    EXPECT_THAT(findings[0].text,
+                testing::AllOf(HasSubstr("Set the canner on to heat"), HasSubstr("Pour boiling brine")));
 }
 
 TEST(PlanCheck, EverySentenceNamesAWayOut) {
