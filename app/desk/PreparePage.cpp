@@ -232,7 +232,25 @@ void PreparePage::readSelected() {
     m_prospect->clear();
     m_prospect->showSearching({});
     showPrepared();
-    m_planner->plan(m_prepared->network);
+    m_planWaits = true;
+    if (isVisible()) {
+        planOncePainted();
+    }
+}
+
+// A page that is not seen yet comes first: the search takes both cores.
+void PreparePage::planOncePainted() {
+    if (m_planWaits && m_prepared) {
+        m_planWaits = false;
+        m_planner->plan(m_prepared->network);
+    }
+}
+
+void PreparePage::paintEvent(QPaintEvent* event) {
+    QWidget::paintEvent(event);
+    if (m_planWaits) {
+        QTimer::singleShot(0, this, &PreparePage::planOncePainted);
+    }
 }
 
 void PreparePage::connectPlanner() {

@@ -54,6 +54,9 @@ signals:
     void reviewWanted();
     void soundWanted();
 
+protected:
+    void paintEvent(QPaintEvent* event) override;
+
 private:
     QVBoxLayout* buildShelf();
     QVBoxLayout* buildSheet();
@@ -76,7 +79,10 @@ private:
     QLabel* m_plan;
     QLabel* m_ends;
     QLabel* m_logbookFault;
+    void planOncePainted();
+
     ClassPlanner* m_planner;
+    bool m_planWaits = false;  ///< for the page to stand on the screen
     ProspectPanel* m_prospect;
     SheetChart* m_chart;
     RunSheetModel* m_model;

@@ -30,7 +30,7 @@ Result<std::string> readName(std::string_view text) {
 }
 
 Result<std::string> readDay(std::string_view text) {
-    if (text.size() != 10 || !utcFromText(std::string(text) + "T00:00:00Z")) {
+    if (text.size() != 10 || !utcFromText(fmt::format("{}T00:00:00Z", text))) {
         return fail(ErrorCode::InvalidInput,
                     fmt::format("expected a day, as in \"2026-08-01\"; {} found", quotedText(text)));
     }
