@@ -22,6 +22,14 @@ constexpr ThreePoint kToPressure{Seconds(180), Seconds(300), Seconds(600)};
 constexpr ThreePoint kCoolPints{std::chrono::minutes(20), std::chrono::minutes(30), std::chrono::minutes(45)};
 constexpr ThreePoint kCoolQuarts{std::chrono::minutes(30), std::chrono::minutes(45), std::chrono::minutes(60)};
 
+// The lock shows it, and the gauge where there is one; a canner without a lock is waited for by the clock. A weight
+// that is nudged to see whether steam comes is a vent that is opened early. Sources: PNW 421, AIB 539.
+std::string noPressureWords(const Load& load) {
+    const char* seen = load.method == Method::PressureDial ? "Gauge at zero and the lock down" : "Lock down";
+    return fmt::format("{}; a heavy older canner without a lock: {} min after heat off", seen,
+                       load.jar <= JarSize::Pint ? 30 : 45);
+}
+
 }  // namespace
 
 void Unfolding::addVenting(Load& made, Activity vent, Activity pressurise) {
@@ -48,11 +56,8 @@ void Unfolding::addVenting(Load& made, Activity vent, Activity pressurise) {
 
 void Unfolding::addCoolDown(Load& made, Activity cool) {
     cool.title = "Turn the heat off, let the pressure fall";
-    cool.detail =
-        "By itself: no water, no cold towel, weight and vent untouched. A heavy older canner without a lock: "
-        "30 min for pints, 45 min for quarts";
-    cool.lookFor = made.method == Method::PressureDial ? "Gauge at zero and the lock down"
-                                                       : "No steam when the weight is nudged, and the lock down";
+    cool.detail = "By itself: no water, no cold towel; weight and vent stay untouched";
+    cool.lookFor = noPressureWords(made);
     cool.duration = made.jar <= JarSize::Pint ? kCoolPints : kCoolQuarts;
     cool.hands = HandsNeed::Ends;
     cool.handsAtStart = kHeatOff;

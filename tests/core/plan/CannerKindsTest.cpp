@@ -120,6 +120,19 @@ TEST(CannerKinds, DurationsOfPressureLieInWhatIsPublished) {
     EXPECT_EQ(rise.likely, minutes(5));
 }
 
+// One text said to leave the weight alone, the other to nudge it. Canners without a lock wait 30 min for pints and 45
+// for quarts: PNW 421.
+TEST(CannerKinds, NoPressureIsSeenByLockOrGaugeOrByTheClock) {
+    const Network pints = networkOf("dial"), quarts = networkOf("weighted");
+    const auto cool = [](const Network& n) { return at(n, n.loads[0].pressure->coolDown); };
+    EXPECT_THAT(cool(pints).lookFor, HasSubstr("Gauge at zero"));
+    EXPECT_THAT(cool(pints).lookFor, HasSubstr("30 min"));
+    EXPECT_THAT(cool(quarts).lookFor, HasSubstr("Lock down"));
+    EXPECT_THAT(cool(quarts).lookFor, HasSubstr("45 min"));
+    EXPECT_THAT(cool(quarts).lookFor, testing::Not(HasSubstr("nudge")));
+    EXPECT_THAT(cool(quarts).detail, HasSubstr("stay untouched"));
+}
+
 TEST(CannerKinds, PressureCannerKeepsItsBurnerThroughout) {
     const Network network = networkOf("dial");
     const auto hold = std::find_if(network.stationHolds.begin(), network.stationHolds.end(),
