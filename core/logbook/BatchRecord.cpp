@@ -7,8 +7,8 @@
 #include "logbook/LoadHistory.h"
 #include "logbook/TextSheet.h"
 #include "quantity/ReadQuantity.h"
-#include "session/Reading.h"
 #include "safety/SafetyNotice.h"
+#include "session/Reading.h"
 
 namespace brinebell {
 
@@ -152,6 +152,7 @@ private:
     void writeDish(int dish);
     void writeLoad(std::size_t load);
     void writeWater(const Load& planned, const LoadHistory& lived);
+    void writeWater(const LoadHistory& lived, Millis after, Millis upTo);
     void writeVenting(const Load& planned, const LoadHistory& lived);
     void writeCount(const Load& planned, const LoadHistory& lived);
     void writeGaps(const LoadHistory& lived);
@@ -284,12 +285,28 @@ void Recording::writeLoad(std::size_t load) {
     writeSeals(planned, lived);
 }
 
+// When steam or boil was first seen, which the water was confirmed for.
+Millis firstSightOf(const LoadHistory& lived) {
+    if (!lived.ventings.empty()) {
+        return lived.ventings.front().seen;
+    }
+    return lived.boils.empty() ? Millis::max() : lived.boils.front().seen;
+}
+
 // Networks of earlier versions asked for nothing.
 void Recording::writeWater(const Load& planned, const LoadHistory& lived) {
-    if (lived.waterChecked) {
-        m_sheet.line("Water confirmed", fmt::format("{}: {}", at(*lived.waterChecked), lived.water));
-    } else if (!planned.waterCheck.empty()) {
+    if (lived.waters.empty() && !planned.waterCheck.empty()) {
         m_sheet.line("Water confirmed", "not confirmed");
+    }
+    writeWater(lived, Millis::min(), firstSightOf(lived));
+}
+
+// Of a canner whose steam was lost the water is confirmed again; each stands before the count it was confirmed for.
+void Recording::writeWater(const LoadHistory& lived, Millis after, Millis upTo) {
+    for (const WaterConfirmed& water : lived.waters) {
+        if (water.at > after && water.at <= upTo) {
+            m_sheet.line("Water confirmed", fmt::format("{}: {}", at(water.at), water.words));
+        }
     }
 }
 
@@ -348,7 +365,8 @@ void Recording::writeCount(const Load& planned, const LoadHistory& lived) {
     if (lived.boils.empty()) {
         m_sheet.line(words.seen, "not seen");
     }
-    for (const BoilCount& boil : lived.boils) {
+    for (std::size_t k = 0; k < lived.boils.size(); ++k) {
+        const BoilCount& boil = lived.boils[k];
         const std::string psi = planned.pressure ? fmt::format("{} psi, ", boil.psi) : "";
         m_sheet.line(words.seen, fmt::format("{}, {}entered {}", at(boil.seen), psi, meansWords(boil.seenBy)));
         const std::string complete = at(boil.seen + required);
@@ -365,6 +383,7 @@ void Recording::writeCount(const Load& planned, const LoadHistory& lived) {
         } else {
             m_sheet.line("Count complete at", fmt::format("not completed; due at {}", complete));
         }
+        writeWater(lived, boil.seen, k + 1 < lived.boils.size() ? lived.boils[k + 1].seen : Millis::max());
     }
 }
 

@@ -28,8 +28,7 @@ private:
     static void seeLoad(const Moment& moment, LoadHistory& load) {
         switch (moment.event.kind) {
             case EventKind::WaterChecked:
-                load.waterChecked = moment.elapsed;
-                load.water = moment.event.text;
+                load.waters.push_back({moment.elapsed, moment.event.text});
                 break;
             case EventKind::SteamSeen:
                 load.ventings.push_back({moment.elapsed, moment.event.cause, std::nullopt, std::nullopt});

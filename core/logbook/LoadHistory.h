@@ -9,6 +9,11 @@
 
 namespace brinebell {
 
+struct WaterConfirmed {
+    Millis at{};
+    std::string words;  ///< as it was confirmed
+};
+
 /// One rolling boil, column of steam or required pressure that was counted.
 struct BoilCount {
     Millis seen{};
@@ -42,8 +47,7 @@ struct UnwatchedGap {
 
 struct LoadHistory {
     std::optional<Millis> lowered;
-    std::optional<Millis> waterChecked;
-    std::string water;  ///< as it was confirmed
+    std::vector<WaterConfirmed> waters;  ///< one for each heating that asked for it, in order
     std::vector<Venting> ventings;
     std::vector<BoilCount> boils;
     std::vector<UnwatchedGap> gaps;

@@ -6,6 +6,8 @@
 #include <gmock/gmock.h>
 #include <gtest/gtest.h>
 
+#include <sstream>
+
 #include "LogbookSupport.h"
 #include "logbook/BatchRecord.h"
 #include "logbook/LoadHistory.h"
@@ -114,6 +116,25 @@ TEST(CannerRecord, TellsLostSteamAtASteamCanner) {
     const std::string text = batchRecord(rehearsed("steam", true)).value();
     EXPECT_THAT(text, HasSubstr("Full steam seen at"));
     EXPECT_THAT(text, HasSubstr("STEAM LOST at"));
+}
+
+// The second confirmation wrote over the first one.
+TEST(CannerRecord, TellsEveryWaterBeforeItsCount) {
+    const std::string text = batchRecord(rehearsed("steam", true)).value();
+    std::vector<std::string> order;
+    std::istringstream lines(text);
+    for (std::string line; std::getline(lines, line);) {
+        for (const char* name : {"Water confirmed", "Full steam seen at", "STEAM LOST at", "Count complete at"}) {
+            if (line.rfind(name, 0) == 0) {
+                order.emplace_back(name);
+            }
+        }
+        if (order.size() == 6) {  // of the first load
+            break;
+        }
+    }
+    EXPECT_THAT(order, testing::ElementsAre("Water confirmed", "Full steam seen at", "STEAM LOST at", "Water confirmed",
+                                            "Full steam seen at", "Count complete at"));
 }
 
 TEST(CannerRecord, TellsDeepWater) {
