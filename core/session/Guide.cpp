@@ -21,6 +21,7 @@ private:
     std::optional<Prompt> tap(const Guide& guide) const;
     std::optional<Prompt> hold() const;
     std::optional<Prompt> heatOff() const;
+    std::optional<Prompt> closeVent() const;
     std::optional<Prompt> countOver(LoadPhase phase, PromptKind kind, CommandKind command) const;
     std::optional<Prompt> lookWanted(const Guide& guide) const;
     std::optional<Prompt> timeIsUp() const;
@@ -40,6 +41,7 @@ private:
     }
     void fillHandsOn(Guide& guide) const;
     void fillNext(Guide& guide) const;
+    bool comesNext(std::size_t i) const;
     void fillStrips(Guide& guide) const;
     StationStrip stripFor(int station) const;
     void fillPoints(Guide& guide) const;
@@ -106,7 +108,7 @@ std::optional<Prompt> Guiding::tap(const Guide& guide) const {
     }
     if (inQuestions(m_state)) {
         // Pots run on: what they want comes before the way back to the work.
-        for (const auto& choice : {heatOff(), lookWanted(guide), timeIsUp(), handsBack()}) {
+        for (const auto& choice : {heatOff(), closeVent(), lookWanted(guide), timeIsUp(), handsBack()}) {
             if (choice) {
                 return choice;
             }
@@ -114,9 +116,8 @@ std::optional<Prompt> Guiding::tap(const Guide& guide) const {
     }
     // While the hands are free, what should be over by now is asked about before there is talk.
     for (const auto& choice :
-         {heatOff(), countOver(LoadPhase::Venting, PromptKind::CloseVent, CommandKind::CloseVent), lookWanted(guide),
-          timeIsUp(), startNow(), finishHandsOn(guide), finishBySight(&ThreePoint::likely), sayPoint(guide),
-          finishBySight(&ThreePoint::low), end()}) {
+         {heatOff(), closeVent(), lookWanted(guide), timeIsUp(), startNow(), finishHandsOn(guide),
+          finishBySight(&ThreePoint::likely), sayPoint(guide), finishBySight(&ThreePoint::low), end()}) {
         if (choice) {
             return choice;
         }
@@ -126,6 +127,10 @@ std::optional<Prompt> Guiding::tap(const Guide& guide) const {
 
 std::optional<Prompt> Guiding::heatOff() const {
     return countOver(LoadPhase::Timing, PromptKind::TurnHeatOff, CommandKind::TurnHeatOff);
+}
+
+std::optional<Prompt> Guiding::closeVent() const {
+    return countOver(LoadPhase::Venting, PromptKind::CloseVent, CommandKind::CloseVent);
 }
 
 std::optional<Prompt> Guiding::countOver(LoadPhase phase, PromptKind kind, CommandKind command) const {
@@ -375,13 +380,24 @@ void Guiding::fillHandsOn(Guide& guide) const {
     });
 }
 
+// Of a load in its canner only the very next link may be named, whatever hands it takes: a later one would be taken
+// for what to do now. Under pressure nothing is named that opens the canner before the pressure was seen to be gone.
+bool Guiding::comesNext(std::size_t i) const {
+    const Activity& a = m_network.activities[i];
+    const bool follows = a.kind == ActivityKind::Lift || (endsByCannerKeys(a.kind) && a.kind != ActivityKind::HeatUp);
+    if (!follows) {
+        return a.hands == HandsNeed::Throughout || a.handsAtStart > Seconds::zero();
+    }
+    return m_state.loads[static_cast<std::size_t>(a.load)].phase != LoadPhase::LosingPressure &&
+           std::all_of(a.after.begin(), a.after.end(),
+                       [this](int before) { return isRunning(static_cast<std::size_t>(before)); });
+}
+
 void Guiding::fillNext(Guide& guide) const {
     for (std::size_t i = 0; i < m_state.activities.size(); ++i) {
-        const Activity& a = m_network.activities[i];
-        const bool takesHands = a.hands == HandsNeed::Throughout || a.handsAtStart > Seconds::zero();
         const bool prompted =
             guide.tap && guide.tap->kind == PromptKind::StartActivity && guide.tap->activity == static_cast<int>(i);
-        if (m_state.activities[i].started || m_state.activities[i].ended || !takesHands || prompted) {
+        if (m_state.activities[i].started || m_state.activities[i].ended || prompted || !comesNext(i)) {
             continue;
         }
         const Seconds start = m_outlook.activities[i].start;

@@ -26,6 +26,11 @@ RefusalReason reasonOf(const std::optional<Refusal>& refusal) {
 
 class PressureCanner : public testing::Test {
 protected:
+    Guide guide() const {
+        const RunSheet outlook = dispatch(walk.network(), defaultOrder(walk.network()),
+                                          progressOf(walk.network(), walk.state(), walk.now()));
+        return guideAt(walk.network(), walk.state(), outlook, outlook, walk.now());
+    }
     const Load& load() const { return walk.network().loads[0]; }
     const ActivityState& lived(int i) const { return walk.state().activities[static_cast<std::size_t>(i)]; }
     void lower() {
@@ -296,12 +301,61 @@ TEST_F(PressureCanner, WaterNobodyConfirmsIsAskedForAloud) {
 
 TEST_F(PressureCanner, HeldPressNamesThePressure) {
     closeVent();
-    const RunSheet outlook =
-        dispatch(walk.network(), defaultOrder(walk.network()), progressOf(walk.network(), walk.state(), walk.now()));
-    const Guide guide = guideAt(walk.network(), walk.state(), outlook, outlook, walk.now());
-    ASSERT_TRUE(guide.hold.has_value());
-    EXPECT_EQ(guide.hold->kind, PromptKind::SeePressure);
-    EXPECT_EQ(guide.hold->command.value, kPsi);
+    const Guide seen = guide();
+    ASSERT_TRUE(seen.hold.has_value());
+    EXPECT_EQ(seen.hold->kind, PromptKind::SeePressure);
+    EXPECT_EQ(seen.hold->command.value, kPsi);
+}
+
+// The end of the venting rang, and the press on offer led back to the work instead.
+TEST_F(PressureCanner, VentIsClosedWhileTheClassAsks) {
+    vent();
+    walk.send(CommandKind::PauseForQuestions);
+    walk.wait(minutes(10) - Millis(1));
+    EXPECT_EQ(guide().tap.value().kind, PromptKind::ResumeFromQuestions);
+    walk.wait(Millis(1));
+    EXPECT_EQ(guide().tap.value().kind, PromptKind::CloseVent);
+    EXPECT_FALSE(walk.send(guide().tap->command));
+    EXPECT_EQ(guide().tap.value().kind, PromptKind::ResumeFromQuestions);
+}
+
+// ---- what comes next: never a link of the canner's chain out of its turn
+
+TEST_F(PressureCanner, VentingComesAfterTheHeating) {
+    lower();
+    EXPECT_EQ(guide().next, load().pressure->vent);
+}
+
+TEST_F(PressureCanner, ComingToPressureComesAfterTheVenting) {
+    vent();
+    EXPECT_EQ(guide().next, load().pressure->pressurise);
+}
+
+TEST_F(PressureCanner, TheCountComesAfterThePressure) {
+    closeVent();
+    EXPECT_EQ(guide().next, load().process);
+}
+
+TEST_F(PressureCanner, TheHeatGoesOffAfterTheCount) {
+    atPressure();
+    EXPECT_EQ(guide().next, load().pressure->coolDown);
+}
+
+TEST_F(PressureCanner, NothingThatOpensTheCannerComesNextUnderPressure) {
+    heatOff();
+    EXPECT_NE(guide().next, load().rest);
+    EXPECT_NE(guide().next, load().lift);
+}
+
+TEST_F(PressureCanner, JarsAreLiftedAfterTheWaitForTheLid) {
+    zero();
+    EXPECT_EQ(guide().next, load().lift);
+}
+
+TEST_F(PressureCanner, LostPressureIsReachedAgainBeforeTheCount) {
+    atPressure();
+    walk.send(CommandKind::LoseBoil, 0);
+    EXPECT_EQ(guide().next, load().process);
 }
 
 // ---- the steam canner
