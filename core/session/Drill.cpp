@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "session/CannerSteps.h"
 #include "session/Cue.h"
 #include "session/QuestionPause.h"
 
@@ -31,30 +32,34 @@ public:
         : m_network(network), m_state(state), m_elapsed(elapsed) {}
 
     std::optional<DrillPlan> boilLate() const {
-        const int l = firstIn({LoadPhase::Lowered});
+        const int l = firstIn({LoadPhase::Lowered, LoadPhase::Pressurising});
         if (l < 0) {
             return std::nullopt;
         }
-        const auto heatUp = static_cast<std::size_t>(m_network.loads[static_cast<std::size_t>(l)].heatUp);
+        const AwaitedSight sight = sightOf(l, lived(l).phase);
+        const auto before = static_cast<std::size_t>(sight.activity);
         const Millis expected =
-            *m_state.activities[heatUp].started + Millis(m_network.activities[heatUp].duration.likely);
-        return DrillPlan{{note(fmt::format("the boil of load {} is 15 minutes late", l + 1))},
-                         Withheld{CommandKind::SeeBoil, l, std::max(expected, m_elapsed) + kBoilLate},
+            *m_state.activities[before].started + Millis(m_network.activities[before].duration.likely);
+        return DrillPlan{{note(fmt::format("the {} of load {} is 15 minutes late", wordFor(sight.command, l), l + 1))},
+                         Withheld{sight.command, l, std::max(expected, m_elapsed) + kBoilLate},
                          {}};
     }
 
     std::optional<DrillPlan> boilLost() const {
-        const int l = firstIn({LoadPhase::Timing});
+        const int l = firstIn({LoadPhase::Timing, LoadPhase::Venting});
         if (l < 0) {
             return std::nullopt;
         }
-        return DrillPlan{{ofLoad(CommandKind::LoseBoil, l), note(fmt::format("the boil of load {} is lost", l + 1))},
+        const CommandKind again = sightOf(l, afterLoss(l)).command;
+        return DrillPlan{{ofLoad(CommandKind::LoseBoil, l),
+                          note(fmt::format("the {} of load {} is lost", wordFor(again, l), l + 1))},
                          std::nullopt,
                          {}};
     }
 
     std::optional<DrillPlan> jarBroke() const {
-        const int l = firstIn({LoadPhase::Lowered, LoadPhase::Timing, LoadPhase::Resting, LoadPhase::Lifting});
+        const int l = firstIn({LoadPhase::Lowered, LoadPhase::Venting, LoadPhase::Pressurising, LoadPhase::Timing,
+                               LoadPhase::LosingPressure, LoadPhase::Resting, LoadPhase::Lifting});
         if (l < 0) {
             return std::nullopt;
         }
@@ -62,16 +67,19 @@ public:
     }
 
     std::optional<DrillPlan> burnerFailed() const {
-        const int l = firstIn({LoadPhase::Timing, LoadPhase::Lowered});
+        const int l = firstIn({LoadPhase::Timing, LoadPhase::Venting, LoadPhase::Pressurising, LoadPhase::Lowered});
         if (l < 0) {
             return std::nullopt;
         }
         DrillPlan plan;
-        if (m_state.loads[static_cast<std::size_t>(l)].phase == LoadPhase::Timing) {
+        LoadPhase phase = lived(l).phase;
+        // What only comes to pressure has no count to lose yet.
+        if (phase == LoadPhase::Timing || phase == LoadPhase::Venting) {
             plan.commands.push_back(ofLoad(CommandKind::LoseBoil, l));
+            phase = afterLoss(l);
         }
         plan.commands.push_back(note(fmt::format("the burner under load {} failed", l + 1)));
-        plan.withheld = Withheld{CommandKind::SeeBoil, l, m_elapsed + kBurnerSwapped};
+        plan.withheld = Withheld{sightOf(l, phase).command, l, m_elapsed + kBurnerSwapped};
         return plan;
     }
 
@@ -97,6 +105,29 @@ public:
     }
 
 private:
+    const LoadState& lived(int l) const { return m_state.loads[static_cast<std::size_t>(l)]; }
+    const Load& planned(int l) const { return m_network.loads[static_cast<std::size_t>(l)]; }
+
+    LoadPhase afterLoss(int l) const {
+        const bool keepsSteam = planned(l).pressure && lived(l).phase == LoadPhase::Timing;
+        return keepsSteam ? LoadPhase::Pressurising : LoadPhase::Lowered;
+    }
+
+    // What the pot has not come to in such a phase. The water is no sight of the pot's: it may be looked at any time.
+    AwaitedSight sightOf(int l, LoadPhase phase) const {
+        LoadState load = lived(l);
+        load.phase = phase;
+        load.waterChecked = true;
+        return *awaitedSight(planned(l), load);
+    }
+
+    const char* wordFor(CommandKind sight, int l) const {
+        if (sight == CommandKind::SeePressure) {
+            return "pressure";
+        }
+        return planned(l).method == Method::BoilingWater ? "boil" : "steam";
+    }
+
     // By phase in the order given, then by load.
     int firstIn(std::initializer_list<LoadPhase> phases) const {
         for (const LoadPhase phase : phases) {

@@ -12,10 +12,10 @@
 namespace brinebell {
 
 enum class Drill {
-    BoilLate,      ///< the load that heats boils a quarter of an hour later than expected
-    BoilLost,      ///< the boil that is counted breaks off
-    JarBroke,      ///< in the load in the canner
-    BurnerFailed,  ///< under the load in the canner: a boil is lost, the next one takes ten minutes longer
+    BoilLate,  ///< the load that heats comes to its boil, steam or pressure a quarter of an hour later than expected
+    BoilLost,  ///< the boil, steam, pressure or venting that is counted breaks off
+    JarBroke,  ///< in the load in the canner
+    BurnerFailed,  ///< under the load in the canner: what is counted is lost, the next one takes ten minutes longer
     LidStuck,      ///< the canner's lid does not come off for two minutes after the count
     Questions,     ///< the class asks
     PowerCut,      ///< the machine is off for three minutes and starts again

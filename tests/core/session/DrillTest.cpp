@@ -90,6 +90,86 @@ TEST_F(Drills, EveryPlanIsTakenByTheSession) {
     }
 }
 
+// A pressure canner by hand to each of its phases, and what a failed burner holds back then.
+TEST(PressureDrills, AFailedBurnerHoldsBackWhatThePotHasLost) {
+    SessionWalk walk(support::cannerOnly(Method::PressureDial));
+    walk.send(CommandKind::StartSession, -1, 2);
+    walk.start(walk.network().loads[0].lower);
+    walk.finish(walk.network().loads[0].lower);
+    const auto held = [&](Drill drill) {
+        return drillAt(walk.network(), walk.state(), walk.elapsed(), drill).value().withheld.value().command;
+    };
+    EXPECT_EQ(held(Drill::BurnerFailed), CommandKind::SeeSteam);
+    EXPECT_EQ(held(Drill::BoilLate), CommandKind::SeeSteam);
+    walk.send(CommandKind::CheckWater, 0);
+    walk.send(CommandKind::SeeSteam, 0);
+    EXPECT_EQ(held(Drill::BurnerFailed), CommandKind::SeeSteam);
+    walk.wait(minutes(10));
+    walk.send(CommandKind::CloseVent, 0);
+    EXPECT_EQ(held(Drill::BurnerFailed), CommandKind::SeePressure);
+    EXPECT_EQ(held(Drill::BoilLate), CommandKind::SeePressure);
+    walk.send(CommandKind::SeePressure, 0, 11);
+    EXPECT_EQ(held(Drill::BurnerFailed), CommandKind::SeePressure);
+}
+
+TEST(PressureDrills, AJarMayBreakInEveryPhaseInTheCanner) {
+    SessionWalk walk(support::cannerOnly(Method::PressureDial));
+    walk.send(CommandKind::StartSession, -1, 2);
+    walk.start(walk.network().loads[0].lower);
+    walk.finish(walk.network().loads[0].lower);
+    std::size_t phases = 0;
+    const auto breaks = [&] {
+        EXPECT_TRUE(drillAt(walk.network(), walk.state(), walk.elapsed(), Drill::JarBroke)) << phases;
+        ++phases;
+    };
+    walk.send(CommandKind::CheckWater, 0);
+    breaks();
+    walk.send(CommandKind::SeeSteam, 0);
+    breaks();
+    walk.wait(minutes(10));
+    walk.send(CommandKind::CloseVent, 0);
+    breaks();
+    walk.send(CommandKind::SeePressure, 0, 11);
+    breaks();
+    walk.wait(minutes(15));
+    walk.send(CommandKind::TurnHeatOff, 0);
+    EXPECT_EQ(walk.load().phase, LoadPhase::LosingPressure);
+    breaks();
+    walk.send(CommandKind::SeeZero, 0);
+    breaks();
+    EXPECT_EQ(phases, 6U);
+}
+
+TEST(PressureDrills, WordsAreOfTheMethod) {
+    SessionWalk walk(support::cannerOnly(Method::PressureDial));
+    walk.send(CommandKind::StartSession, -1, 2);
+    walk.start(walk.network().loads[0].lower);
+    walk.finish(walk.network().loads[0].lower);
+    const auto noted = [&](Drill drill) {
+        return drillAt(walk.network(), walk.state(), walk.elapsed(), drill).value().commands.back().text;
+    };
+    EXPECT_EQ(noted(Drill::BoilLate), "drill: the steam of load 1 is 15 minutes late");
+    walk.send(CommandKind::CheckWater, 0);
+    walk.send(CommandKind::SeeSteam, 0);
+    EXPECT_EQ(noted(Drill::BoilLost), "drill: the steam of load 1 is lost");
+    walk.wait(minutes(10));
+    walk.send(CommandKind::CloseVent, 0);
+    walk.send(CommandKind::SeePressure, 0, 11);
+    EXPECT_EQ(noted(Drill::BoilLost), "drill: the pressure of load 1 is lost");
+}
+
+TEST(SteamDrills, AFailedBurnerHoldsBackTheSteamAndNotTheWater) {
+    SessionWalk walk(support::cannerOnly(Method::AtmosphericSteam));
+    walk.send(CommandKind::StartSession, -1, 2);
+    walk.start(walk.network().loads[0].lower);
+    walk.finish(walk.network().loads[0].lower);
+    walk.send(CommandKind::CheckWater, 0);
+    walk.send(CommandKind::SeeBoil, 0);
+    const auto failed = drillAt(walk.network(), walk.state(), walk.elapsed(), Drill::BurnerFailed);
+    ASSERT_TRUE(failed);
+    EXPECT_EQ(failed->withheld->command, CommandKind::SeeBoil);
+}
+
 // The count is over at 15 min; a minute before, the cue says so.
 TEST_F(Drills, TheNextEventOfABoilIsTheMinuteBeforeItsEnd) {
     lower();
