@@ -94,6 +94,10 @@ QString Words::cannerRefusal(const Refusal& refusal, const Moment& moment) {
                 .arg(countdown(refusal.wait), timeOfDay(moment.utc + refusal.wait));
         case RefusalReason::SealsTooEarly:
             return tr("Jars cool 12 to 24 hours before their seals are checked: %1 to go.").arg(span(refusal.wait));
+        case RefusalReason::JustLost:
+            return tr("The pressure was lost just now and the venting still holds; steam lost as well can be said in "
+                      "%1.")
+                .arg(span(refusal.wait));
         default:
             return {};
     }

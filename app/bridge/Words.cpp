@@ -210,8 +210,6 @@ QString Words::refusal(const Refusal& refusal, const Moment& moment) {
             return tr("That point has been said.");
         case RefusalReason::NothingToUndo:
             return tr("There is nothing to take back.");
-        case RefusalReason::CannotUndoLostBoil:
-            return tr("A lost boil is not taken back: the count starts again from the full time.");
         case RefusalReason::PointsOpen:
             return tr("Points that must be said are still open.");
         case RefusalReason::TextMissing:
@@ -231,6 +229,7 @@ QString Words::refusal(const Refusal& refusal, const Moment& moment) {
         case RefusalReason::NotLosingPressure:
         case RefusalReason::LidNotYet:
         case RefusalReason::SealsTooEarly:
+        case RefusalReason::JustLost:
             return cannerRefusal(refusal, moment);
         case RefusalReason::AlreadyInQuestions:
             return tr("The class is asking already.");
@@ -246,6 +245,11 @@ QString Words::refusal(const Refusal& refusal, const Moment& moment) {
             return tr("That question is not open.");
         case RefusalReason::NoSuchStation:
             return tr("There is no such station.");
+        case RefusalReason::CannotUndoLostBoil:
+            return barredUndo(static_cast<EventKind>(refusal.other));
+        case RefusalReason::PressStays:
+            return tr("The newest press stays as it is: %1. Nothing older is taken back past it.")
+                .arg(eventKind(static_cast<EventKind>(refusal.other)));
         case RefusalReason::ReadingOutOfRange:
         case RefusalReason::HeatNotOn:
         case RefusalReason::HeatMayBeOn:
@@ -259,6 +263,28 @@ QString Words::refusal(const Refusal& refusal, const Moment& moment) {
             return refusalWithDetail(refusal, moment);
     }
     return {};
+}
+
+QString Words::barredUndo(EventKind newest) {
+    switch (newest) {
+        case EventKind::SteamLost:
+            return tr("Lost steam is not taken back: the canner vents again for the full time.");
+        case EventKind::PressureLost:
+            return tr("Lost pressure is not taken back: the count starts again from the full time.");
+        case EventKind::LoadSetAside:
+            return tr("A load that was set aside is not taken back.");
+        default:
+            return tr("A lost boil is not taken back: the count starts again from the full time.");
+    }
+}
+
+QString Words::takenBack(const Event& undone, const std::vector<Event>& events, const Network& network) {
+    for (const Event& taken : events) {
+        if (taken.sequence == undone.value) {
+            return tr("Taken back — %1").arg(inSentence(event(taken, network)));
+        }
+    }
+    return event(undone, network);
 }
 
 QString Words::refusalWithDetail(const Refusal& refusal, const Moment& moment) {

@@ -35,6 +35,8 @@ public:
     static QString cue(const Cue& cue, const Moment& moment);
     static QString cueKind(CueKind kind);                              ///< "SOON", "DUE": a word beside a shape
     static QString event(const Event& event, const Network& network);  ///< "Load 1: rolling boil seen"
+    /// What an undo took back, of the session's `events`: "Taken back — load 1: steam seen, venting".
+    static QString takenBack(const Event& undone, const std::vector<Event>& events, const Network& network);
     static QString eventKind(EventKind kind);
     static QString cause(Cause cause);
     static QString phase(LoadPhase phase, Method method = Method::BoilingWater);
@@ -63,13 +65,14 @@ public:
 
     static QString activity(int index, const Network& network);  ///< its title; a dash when there is none
     static QString station(int index, const Network& network);
-    static QString reading(const Event& event);  ///< "82.5 °C"
-    static QString load(int index, const Network& network);      ///< "load 1", "load 1 in Big canner"
-    static QString jars(int count, JarSize size);                ///< "7 pints"
-    static QString sentence(QString words);                      ///< first letter large
-    static QString inSentence(QString words);                    ///< first letter small, initialisms kept
+    static QString reading(const Event& event);              ///< "82.5 °C"
+    static QString load(int index, const Network& network);  ///< "load 1", "load 1 in Big canner"
+    static QString jars(int count, JarSize size);            ///< "7 pints"
+    static QString sentence(QString words);                  ///< first letter large
+    static QString inSentence(QString words);                ///< first letter small, initialisms kept
 
 private:
+    static QString barredUndo(EventKind newest);
     static QString refusalWithDetail(const Refusal& refusal, const Moment& moment);
     // Of a load in its canner: CannerWords.cpp.
     static QString cannerPrompt(const Prompt& prompt, const Moment& moment);

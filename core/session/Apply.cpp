@@ -40,6 +40,8 @@ private:
     void keep(UndoRecord& record, int activity) const;
     void keepLoad(UndoRecord& record, int load) const;
     void barUndo();
+    void keepPress();
+    bool undoPause();
     void takeStations(int activity);
     void light(UndoRecord& record, int activity, bool lit);
     bool isRunning(int i) const;
@@ -119,6 +121,7 @@ bool Application::run() {
         case EventKind::PointSaid:
             return say();
         case EventKind::NoteAdded:
+            keepPress();
             return true;
         case EventKind::Undone:
             return undo();
@@ -137,6 +140,9 @@ bool Application::run() {
         case EventKind::SwapMade:
         case EventKind::JarCounted:
         case EventKind::StationOff:
+            if (!isTakenBack(m_event.kind)) {
+                keepPress();
+            }
             return applyTold(m_network, m_state, m_event, m_elapsed, isTakenBack(m_event.kind) ? &record() : nullptr);
     }
     return false;
@@ -165,7 +171,16 @@ void Application::keepLoad(UndoRecord& record, int l) const {
 
 void Application::barUndo() {
     m_state.undo.clear();
+    m_state.kept.clear();
     m_state.undoBarred = true;
+    m_state.undoBarredBy = m_event.kind;
+}
+
+// What a rehearsal notes down by itself is nobody's press.
+void Application::keepPress() {
+    if (m_event.cause != Cause::Rehearsal || m_event.kind != EventKind::NoteAdded) {
+        m_state.kept.push_back({m_event.sequence, m_event.kind});
+    }
 }
 
 bool Application::isRunning(int i) const {
@@ -415,7 +430,19 @@ void Application::endClass(UndoRecord& undo) {
     m_state.classEnded = true;
 }
 
+// As if nobody had asked: the hands were at their work all the time.
+bool Application::undoPause() {
+    m_state.pauses.pop_back();
+    m_state.kept.pop_back();
+    return true;
+}
+
+// Logs of an earlier version hold an undo that reaches past a kept press; they replay as they were lived.
 bool Application::undo() {
+    if (const KeptPress* kept = newestKept(m_state);
+        kept != nullptr && kept->sequence == m_event.value && kept->kind == EventKind::QuestionsBegan) {
+        return undoPause();
+    }
     if (m_state.undo.empty() || m_state.undo.back().sequence != m_event.value) {
         return false;
     }

@@ -193,6 +193,9 @@ private:
         load().phase = m_planned.pressure ? LoadPhase::Pressurising : LoadPhase::Lowered;
         load().required = Millis::zero();
         load().requiredPsi = 0;
+        if (m_planned.pressure) {
+            load().pressureLost = m_elapsed;
+        }
         load().timingStarted.reset();
         load().unwatched = Millis::zero();
         ++load().boilsLost;

@@ -366,6 +366,11 @@ Decision Deciding::load() const {
     if (m_command.kind == CommandKind::CheckSeals) {
         return checkSeals(load);
     }
+    if (m_command.kind == CommandKind::LoseBoil && load.phase == LoadPhase::Pressurising && load.pressureLost) {
+        if (const Millis left = *load.pressureLost + kNoSecondLoss - m_elapsed; left > Millis::zero()) {
+            return refuse(RefusalReason::JustLost, -1, left);
+        }
+    }
     const auto answer = answerAtCanner(planned, load, m_command, m_elapsed);
     if (const auto* refusal = std::get_if<Refusal>(&answer)) {
         return *refusal;
@@ -427,8 +432,14 @@ Decision Deciding::say() const {
 }
 
 Decision Deciding::undo() const {
+    if (const KeptPress* kept = newestKept(m_state)) {
+        return kept->kind == EventKind::QuestionsBegan
+                   ? event(EventKind::Undone, kept->sequence)
+                   : refuse(RefusalReason::PressStays, static_cast<int>(kept->kind));
+    }
     if (m_state.undo.empty()) {
-        return refuse(m_state.undoBarred ? RefusalReason::CannotUndoLostBoil : RefusalReason::NothingToUndo);
+        return m_state.undoBarred ? refuse(RefusalReason::CannotUndoLostBoil, static_cast<int>(m_state.undoBarredBy))
+                                  : refuse(RefusalReason::NothingToUndo);
     }
     return event(EventKind::Undone, m_state.undo.back().sequence);
 }
@@ -517,6 +528,8 @@ std::string describe(const Refusal& refusal, const Network& network) {
             return "no pressure is falling there";
         case RefusalReason::NotTiming:
             return "this load is not being timed";
+        case RefusalReason::JustLost:
+            return fmt::format("the pressure was lost just now; the steam is lost only if said again in {}", wait());
         case RefusalReason::ProcessNotDone:
             return fmt::format("the process time is not over: {} to go", wait());
         case RefusalReason::BoilNotVouched:
@@ -540,7 +553,9 @@ std::string describe(const Refusal& refusal, const Network& network) {
         case RefusalReason::NothingToUndo:
             return "there is nothing to take back";
         case RefusalReason::CannotUndoLostBoil:
-            return "a lost boil or a load set aside is not taken back";
+            return fmt::format("{} is not taken back", toText(static_cast<EventKind>(refusal.other)));
+        case RefusalReason::PressStays:
+            return fmt::format("the newest press stays as it is: {}", toText(static_cast<EventKind>(refusal.other)));
         case RefusalReason::LoadsOpen:
             return fmt::format("load {} is not cooling yet; finish it or set it aside",
                                network.loads.at(static_cast<std::size_t>(refusal.other)).number);

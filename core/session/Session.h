@@ -58,7 +58,7 @@ enum class CommandKind {
     MakeSwap,             ///< activity, text: what stands in for what
     CountJar,             ///< activity: one more jar of a step that is done jar by jar
     SeeStationOff,        ///< value: station whose heat was seen to be off
-    Undo,                 ///< takes back the newest press that can be taken back
+    Undo,                 ///< takes back the newest press, or is refused; never an older one in its place
     EndClass,             ///< value 1: although must-say points are open
     CloseSession,         ///< value 1: although must-say points are open, or heat may be on; loads are never left open
 };
@@ -97,6 +97,7 @@ enum class RefusalReason {
     PressureTooLow /* other: the required psi */,
     NotLosingPressure,
     NotTiming,
+    JustLost /* wait: a second press so soon after lost pressure would throw the venting away too */,
     ProcessNotDone /* wait */,
     BoilNotVouched /* wait: the gap */,
     RestNotDone /* wait */,
@@ -108,7 +109,8 @@ enum class RefusalReason {
     NoSuchPoint,
     AlreadySaid,
     NothingToUndo,
-    CannotUndoLostBoil,
+    CannotUndoLostBoil,  ///< other: the EventKind: a boil, steam or pressure lost, a load set aside
+    PressStays,          ///< other: the EventKind of the newest press, which is of a kind that is not taken back
     LoadsOpen,
     PointsOpen,
     TextMissing,
@@ -145,6 +147,9 @@ Decision decide(const Network& network, const State& state, const Command& comma
 /// Jars cool for 12 to 24 h, then the seals are tested. Source: MSU Extension 01600950; Illinois Extension.
 inline constexpr std::chrono::hours kSealCheckFrom{12};
 inline constexpr std::chrono::hours kSealCheckBy{24};
+
+/// For so long after lost pressure no loss of the steam is taken: the same key says both. Our own choice.
+inline constexpr Millis kNoSecondLoss{5'000};
 
 /// The state after `event`. Total: an event that does not fit (only a damaged log holds one) gives
 /// Error{Corrupt}.

@@ -49,10 +49,11 @@ struct LoadState {
     std::optional<Millis> pressureGone;
     std::optional<Millis> heatOff;
     std::optional<Millis> lifted;
-    int boilsLost = 0;        ///< counts that had to start again: boil, steam column or pressure lost
-    int ventingsLost = 0;     ///< ventings that had to start again
-    Millis unwatched{};       ///< part of the running count or venting nobody has vouched for; zero: none
-    Millis unwatchedFound{};  ///< when that was found
+    int boilsLost = 0;                   ///< counts that had to start again: boil, steam column or pressure lost
+    int ventingsLost = 0;                ///< ventings that had to start again
+    std::optional<Millis> pressureLost;  ///< when it was last lost
+    Millis unwatched{};                  ///< part of the running count or venting nobody has vouched for; zero: none
+    Millis unwatchedFound{};             ///< when that was found
     int sealed = 0, unsealed = 0, broken = 0;
     bool operator==(const LoadState&) const = default;
 };
@@ -85,6 +86,14 @@ struct UndoRecord {
     bool operator==(const UndoRecord&) const = default;
 };
 
+/// A press that no record is kept for, because its kind is not put back: a note, a reading, a question put off, a
+/// pause for questions. A pause that still lasts is the one that can be taken back.
+struct KeptPress {
+    std::int64_t sequence = 0;
+    EventKind kind = EventKind::NoteAdded;
+    bool operator==(const KeptPress&) const = default;
+};
+
 struct State {
     bool started = false;
     bool rehearsal = false;
@@ -103,6 +112,8 @@ struct State {
     std::vector<ParkedQuestion> questions;
     std::vector<UndoRecord> undo;  ///< newest last, at most kUndoDepth
     bool undoBarred = false;       ///< the newest press cannot be taken back (a lost boil, a load set aside)
+    EventKind undoBarredBy = EventKind::BoilLost;  ///< that press, while undoBarred
+    std::vector<KeptPress> kept;  ///< since undo was last barred, newest last; undo never reaches past one of them
     bool operator==(const State&) const = default;
 };
 
@@ -112,6 +123,13 @@ State initialState(const Network& network);
 
 /// Whether no hold that still has something to do stands on `station`.
 bool stationFree(const Network& network, const State& state, int station);
+
+/// The newest press of all when no record is kept for it; null when the newest can be put back, or there is none.
+inline const KeptPress* newestKept(const State& state) {
+    const bool newest =
+        !state.kept.empty() && (state.undo.empty() || state.kept.back().sequence > state.undo.back().sequence);
+    return newest ? &state.kept.back() : nullptr;
+}
 
 inline bool inQuestions(const State& state) {
     return !state.pauses.empty() && !state.pauses.back().ended;

@@ -24,6 +24,7 @@ void addLoadExactly(Digest& digest, const LoadState& l) {
     digest.add(l.required);
     digest.add(l.waterChecked);
     addMoment(digest, l.timingStarted);
+    addMoment(digest, l.pressureLost);
     addMoment(digest, l.heatOff);
     addMoment(digest, l.lifted);
     digest.add(l.boilsLost);
@@ -92,7 +93,12 @@ void addExactly(Digest& digest, const State& state) {
     digest.add(state.classEnded);
     digest.add(state.closed);
     digest.add(state.undoBarred);
+    digest.add(static_cast<int>(state.undoBarredBy));
     digest.add(state.lastSequence);
+    for (const KeptPress& kept : state.kept) {
+        digest.add(kept.sequence);
+        digest.add(static_cast<int>(kept.kind));
+    }
     addStamp(digest, state.startedAt);
     addStamp(digest, state.lastStamp);
     digest.add(state.lastElapsed);

@@ -48,6 +48,33 @@ TEST_F(WordsOfASmallClass, NameEveryRefusalDifferently) {
     });
 }
 
+TEST_F(WordsOfASmallClass, TellWhatBarsAnUndo) {
+    QSet<QString> seen;
+    for (const EventKind kind :
+         {EventKind::BoilLost, EventKind::SteamLost, EventKind::PressureLost, EventKind::LoadSetAside}) {
+        seen.insert(Words::refusal({RefusalReason::CannotUndoLostBoil, static_cast<int>(kind), {}}, moment()));
+    }
+    EXPECT_EQ(seen.size(), 4);
+}
+
+TEST_F(WordsOfASmallClass, NameThePressThatStays) {
+    EXPECT_EQ(Words::refusal({RefusalReason::PressStays, static_cast<int>(EventKind::NoteAdded), {}}, moment()),
+              QStringLiteral("The newest press stays as it is: note. Nothing older is taken back past it."));
+}
+
+TEST_F(WordsOfASmallClass, NameWhatWasTakenBack) {
+    Event seen;
+    seen.sequence = 4;
+    seen.kind = EventKind::SteamSeen;
+    seen.load = 0;
+    Event undone;
+    undone.sequence = 5;
+    undone.kind = EventKind::Undone;
+    undone.value = 4;
+    EXPECT_TRUE(Words::takenBack(undone, {seen, undone}, network).contains(QStringLiteral("load 1")));
+    EXPECT_TRUE(Words::takenBack(undone, {seen, undone}, network).contains(QStringLiteral("steam seen")));
+}
+
 TEST_F(WordsOfASmallClass, NameEveryCueReasonDifferently) {
     expectAllDiffer(static_cast<int>(CueReason::HoldOver), [&](int value) {
         return Words::cue({CueKind::Due, static_cast<CueReason>(value), 1, 0, {}, 0}, moment());

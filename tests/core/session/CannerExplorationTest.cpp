@@ -102,6 +102,8 @@ std::string describe(const SessionWalk& walk) {
         text += since(l.timingStarted, now, l.required + kGap);
         text += l.waterChecked ? "water " : "";
         text += since(l.ventingStarted, now, l.ventRequired + kGap);
+        const bool justLost = l.pressureLost && now - *l.pressureLost < kNoSecondLoss;
+        text += l.phase == LoadPhase::Pressurising && justLost ? since(l.pressureLost, now, kNoSecondLoss) : "";
         text += since(l.heatOff, now, kRestBeforeLifting);
         text += since(l.pressureGone, now, kWaitBeforeOpening);
     };

@@ -319,6 +319,133 @@ TEST_F(PressureCanner, VentIsClosedWhileTheClassAsks) {
     EXPECT_EQ(guide().tap.value().kind, PromptKind::ResumeFromQuestions);
 }
 
+// ---- the key of the loss, pressed twice
+
+TEST_F(PressureCanner, SecondPressOfTheLossKeepsTheVenting) {
+    atPressure();
+    EXPECT_FALSE(walk.send(CommandKind::LoseBoil, 0));
+    walk.wait(seconds(5) - Millis(1));
+    const auto refusal = walk.send(CommandKind::LoseBoil, 0);
+    EXPECT_EQ(reasonOf(refusal), RefusalReason::JustLost);
+    EXPECT_EQ(refusal->wait, Millis(1));
+    EXPECT_EQ(walk.load().phase, LoadPhase::Pressurising);
+}
+
+TEST_F(PressureCanner, SteamMayBeLostFiveSecondsAfterThePressure) {
+    atPressure();
+    walk.send(CommandKind::LoseBoil, 0);
+    walk.wait(seconds(5));
+    EXPECT_FALSE(walk.send(CommandKind::LoseBoil, 0));
+    EXPECT_EQ(walk.events().back().kind, EventKind::SteamLost);
+}
+
+// A log of the time before the second press was refused.
+TEST_F(PressureCanner, LogWithBothLossesAtOnceStillReplays) {
+    atPressure();
+    walk.send(CommandKind::LoseBoil, 0);
+    std::vector<Event> events = walk.events();
+    Event second = events.back();
+    ++second.sequence;
+    second.kind = EventKind::SteamLost;
+    events.push_back(second);
+    const auto state = replay(walk.network(), events);
+    ASSERT_TRUE(state.has_value());
+    EXPECT_EQ(state->loads[0].phase, LoadPhase::Lowered);
+}
+
+// ---- undo: the newest press or none
+
+// Ten minutes of venting were lost to an undo that was meant for the pause.
+TEST_F(PressureCanner, UndoOfAPauseLeavesTheVenting) {
+    vent();
+    walk.wait(minutes(9));
+    walk.send(CommandKind::PauseForQuestions);
+    const std::int64_t pause = walk.events().back().sequence;
+    EXPECT_FALSE(walk.send(CommandKind::Undo));
+    EXPECT_EQ(walk.events().back().value, pause);
+    EXPECT_FALSE(inQuestions(walk.state()));
+    EXPECT_TRUE(walk.state().pauses.empty());
+    EXPECT_EQ(walk.load().phase, LoadPhase::Venting);
+    EXPECT_FALSE(walk.send(CommandKind::Undo));
+    EXPECT_EQ(walk.load().phase, LoadPhase::Lowered);
+}
+
+TEST_F(PressureCanner, UndoIsRefusedAfterWhatStays) {
+    vent();
+    Command reading;
+    reading.kind = CommandKind::TakeReading;
+    reading.value = 82'500;
+    reading.text = "celsius";
+    Command note;
+    note.kind = CommandKind::AddNote;
+    note.text = "a word";
+    Command parked = note;
+    parked.kind = CommandKind::ParkQuestion;
+    std::size_t kinds = 0;
+    for (const auto& [press, kind] :
+         {std::pair{reading, EventKind::ReadingTaken}, std::pair{note, EventKind::NoteAdded},
+          std::pair{parked, EventKind::QuestionParked}}) {
+        ASSERT_FALSE(walk.send(press));
+        const auto refusal = walk.send(CommandKind::Undo);
+        EXPECT_EQ(reasonOf(refusal), RefusalReason::PressStays);
+        EXPECT_EQ(refusal->other, static_cast<int>(kind));
+        ++kinds;
+    }
+    EXPECT_EQ(kinds, 3U);
+    EXPECT_EQ(walk.load().phase, LoadPhase::Venting);
+}
+
+TEST_F(PressureCanner, UndoIsRefusedAfterQuestionsThatAreOver) {
+    vent();
+    walk.send(CommandKind::PauseForQuestions);
+    walk.wait(minutes(1));
+    walk.send(CommandKind::ResumeFromQuestions);
+    const auto refusal = walk.send(CommandKind::Undo);
+    EXPECT_EQ(reasonOf(refusal), RefusalReason::PressStays);
+    EXPECT_EQ(refusal->other, static_cast<int>(EventKind::QuestionsEnded));
+}
+
+TEST_F(PressureCanner, UndoTakesBackWhatCameAfterANote) {
+    lower();
+    walk.send(CommandKind::AddNote, -1, 0, "a word");
+    walk.send(CommandKind::SeeSteam, 0);
+    EXPECT_FALSE(walk.send(CommandKind::Undo));
+    EXPECT_EQ(walk.load().phase, LoadPhase::Lowered);
+    EXPECT_EQ(reasonOf(walk.send(CommandKind::Undo)), RefusalReason::PressStays);
+}
+
+// A log of the time when undo reached past a note.
+TEST_F(PressureCanner, LogWithAnUndoPastANoteStillReplays) {
+    vent();
+    const std::int64_t steam = walk.events().back().sequence;
+    walk.send(CommandKind::AddNote, -1, 0, "a word");
+    std::vector<Event> events = walk.events();
+    Event undone = events.back();
+    ++undone.sequence;
+    undone.kind = EventKind::Undone;
+    undone.value = steam;
+    undone.text.clear();
+    events.push_back(undone);
+    const auto state = replay(walk.network(), events);
+    ASSERT_TRUE(state.has_value());
+    EXPECT_EQ(state->loads[0].phase, LoadPhase::Lowered);
+}
+
+TEST_F(PressureCanner, RefusedUndoNamesWhatBarsIt) {
+    vent();
+    walk.send(CommandKind::LoseBoil, 0);
+    EXPECT_EQ(walk.send(CommandKind::Undo)->other, static_cast<int>(EventKind::SteamLost));
+    walk.send(CommandKind::CheckWater, 0);
+    walk.send(CommandKind::SeeSteam, 0);
+    walk.wait(minutes(10));
+    walk.send(CommandKind::CloseVent, 0);
+    walk.send(CommandKind::SeePressure, 0, kPsi);
+    walk.send(CommandKind::LoseBoil, 0);
+    EXPECT_EQ(walk.send(CommandKind::Undo)->other, static_cast<int>(EventKind::PressureLost));
+    walk.send(CommandKind::SetAside, 0, 0, "the gauge stuck");
+    EXPECT_EQ(walk.send(CommandKind::Undo)->other, static_cast<int>(EventKind::LoadSetAside));
+}
+
 // ---- what comes next: never a link of the canner's chain out of its turn
 
 TEST_F(PressureCanner, VentingComesAfterTheHeating) {
