@@ -8,33 +8,10 @@
 #include "base/QuotedText.h"
 #include "recipe/GuardAcids.h"
 #include "recipe/GuardFactors.h"
+#include "recipe/GuardNames.h"
 
 namespace brinebell {
 namespace {
-
-// The words of a name, in lower case; bytes of letters beyond ASCII stay as they are.
-std::vector<std::string> wordsOf(std::string_view name) {
-    std::vector<std::string> words{""};
-    for (const char c : name) {
-        const bool letter = (c >= 'a' && c <= 'z') || (c >= 'A' && c <= 'Z') || static_cast<unsigned char>(c) >= 0x80;
-        if (letter) {
-            words.back() += c >= 'A' && c <= 'Z' ? static_cast<char>(c - 'A' + 'a') : c;
-        } else if (!words.back().empty()) {
-            words.emplace_back();
-        }
-    }
-    std::erase(words, std::string());
-    return words;
-}
-
-// "jalapeño peppers" chooses among "peppers: bell, banana or jalapeño"; a word of its own would be another food.
-bool choosesAmong(std::string_view name, std::string_view tested) {
-    const std::vector<std::string> words = wordsOf(name);
-    const std::vector<std::string> known = wordsOf(tested);
-    return !words.empty() && std::all_of(words.begin(), words.end(), [&](const std::string& word) {
-        return std::find(known.begin(), known.end(), word) != known.end();
-    });
-}
 
 bool isFood(IngredientRole role) {
     return role == IngredientRole::LowAcidFood || role == IngredientRole::AcidFood;
@@ -60,6 +37,9 @@ private:
     bool isTheSameThing(const Ingredient& made, const Ingredient& tested);
     void judgeAdded(const Ingredient& made);
     void holdShares();
+    void holdSpices();
+    bool isSpiceAsTested(const Ingredient& made) const;
+    std::optional<Fraction> spoonsForAPint(const Ingredient& made) const;
     void holdUpper(Share& share);
     void holdAgainstAnchors(Share& share, GuardRule rule, Verdict verdict);
     void holdBothWays(Share& share, GuardRule rule);
@@ -154,14 +134,21 @@ bool Guarding::isTheSameThing(const Ingredient& made, const Ingredient& tested) 
     if (!made.insteadOf.empty() && made.role != IngredientRole::Acid) {
         return differs("instead_of", Verdict::NotJudged, GuardRule::Uncertain, "only acids have tested stand-ins");
     }
-    const bool named = isFood(made.role) || made.role == IngredientRole::Oil;
-    if (named && !choosesAmong(made.name, tested.name)) {
-        return differs("name", Verdict::Refused, GuardRule::OtherFood,
-                       fmt::format("{}; tested with {}", quotedText(made.name), quotedText(tested.name)));
+    if (made.role == IngredientRole::Acid || isFreeSpice(made)) {
+        return true;  // held by rules of their own, in which kind and name have their part
     }
-    if (made.role == IngredientRole::Spice && !isFreeSpice(made) && isFreeSpice(tested)) {
+    if (made.role == IngredientRole::Spice && isFreeSpice(tested)) {
         return differs("kind", Verdict::Refused, GuardRule::FreshHerbs,
                        "not said to be dried; tested with a dried one");
+    }
+    if (!isNamedAs(made, tested)) {
+        const bool food = isFood(made.role) || made.role == IngredientRole::Oil;
+        return differs("name", food ? Verdict::Refused : Verdict::NotJudged,
+                       food ? GuardRule::OtherFood : GuardRule::Uncertain,
+                       fmt::format("{}; tested with {}", quotedText(made.name), quotedText(tested.name)));
+    }
+    if (made.kind != tested.kind && made.kind != IngredientKind::Unsaid) {
+        return differs("kind", Verdict::NotJudged, GuardRule::Uncertain, "of another kind than the tested one");
     }
     return true;
 }
@@ -210,7 +197,7 @@ void Guarding::judgeAdded(const Ingredient& made) {
         }
         case IngredientRole::Spice:
             if (isFreeSpice(made)) {
-                return say(Verdict::Allowed, GuardRule::DriedSpices, "is a dried spice of your own");
+                return;  // its amount decides, together with that of the others: holdSpices
             }
             return say(Verdict::Refused, GuardRule::FreshHerbs, kNotThere);
         case IngredientRole::LowAcidFood:
@@ -369,6 +356,68 @@ void Guarding::holdShares() {
     }
 }
 
+// The tested spice, at most twice as much of it as the size of the batch asks for. Twice is our own choice.
+bool Guarding::isSpiceAsTested(const Ingredient& made) const {
+    const Ingredient* tested = findIngredient(m_tested, made.id);
+    if (tested == nullptr || !made.insteadOf.empty() || !isFreeSpice(*tested) || !isNamedAs(made, *tested)) {
+        return false;
+    }
+    const auto factor = factorOf(made, *tested, tested->amount);
+    const auto most = multiply(tested->perJar ? Fraction(1, 1) : m_scale, Fraction(2, 1));
+    return factor && most && factor->high <= *most;
+}
+
+// Teaspoons of a spice for each pint of the yield; nothing when it is not measured with spoons.
+std::optional<Fraction> Guarding::spoonsForAPint(const Ingredient& made) const {
+    const std::string& unit = made.amount.unit;
+    if (unit != "tsp" && unit != "tbsp") {
+        return std::nullopt;
+    }
+    const auto spoons = multiply(made.amount.high, Fraction(unit == "tbsp" ? 3 : 1, 1));
+    const JarSize jar = made.perJarOf.value_or(m_version.yieldJar);
+    const auto jars = made.perJar ? Result<Fraction>(Fraction(1, 1)) : Result<Fraction>(m_version.yield.low);
+    if (!spoons || !jars || *jars <= Fraction()) {
+        return std::nullopt;
+    }
+    const auto jarFulls = multiply(*jars, Fraction(fluidOunces(jar), fluidOunces(JarSize::Pint)));
+    if (!jarFulls) {
+        return std::nullopt;
+    }
+    const auto each = multiply(*spoons, Fraction(jarFulls->denominator(), jarFulls->numerator()));
+    return each ? std::optional(*each) : std::nullopt;
+}
+
+// Dried spices may vary, and may be added, by the spoon: together no more than kMostSpice for each pint. More than
+// that, or a measure other than spoons, may be a food under the name of a spice.
+void Guarding::holdSpices() {
+    constexpr std::int64_t kMostSpice = 3;  // teaspoons, which is one tablespoon: our own choice, no source has one
+    Fraction sum;
+    for (const Ingredient& made : m_version.ingredients) {
+        if (!isFreeSpice(made) || isBlamed(made.id) || isSpiceAsTested(made)) {
+            continue;
+        }
+        const auto doubt = [&](const char* field, const char* words) {
+            add({made.id, field, Verdict::NotJudged, GuardRule::DriedSpices,
+                 fmt::format("{} of {} {}", print(made.amount), quotedText(made.name), words)});
+        };
+        const auto spoons = spoonsForAPint(made);
+        const auto total = spoons ? brinebell::add(sum, *spoons) : fail(ErrorCode::OutOfRange, "");
+        if (speaksOfFood(made.name)) {
+            doubt("name", "is no dried spice by its name");
+        } else if (!total) {
+            doubt("amount", "is not measured with spoons");
+        } else if (*total > Fraction(kMostSpice, 1)) {
+            doubt("amount", "is more than 1 tbsp of spices of your own for each pint");
+        } else {
+            sum = *total;
+            if (findIngredient(m_tested, made.insteadOf.empty() ? made.id : made.insteadOf) == nullptr) {
+                add({made.id, "id", Verdict::Allowed, GuardRule::DriedSpices,
+                     fmt::format("{} is a dried spice of your own", quotedText(made.name))});
+            }
+        }
+    }
+}
+
 // Too many jars are worth a word of their own only where the amounts themselves pass.
 void Guarding::judgeYield() {
     if (!isAccepted(m_judgements)) {
@@ -421,6 +470,7 @@ std::vector<Judgement> Guarding::run() {
     judgeHead();
     takeIngredients();
     holdShares();
+    holdSpices();
     judgeYield();
     addAllowed();
     return std::move(m_judgements);

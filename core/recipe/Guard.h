@@ -9,7 +9,10 @@
 //
 // Per-jar amounts are held against the same jar: acid not below, everything else not above.
 //
-// What it does not see: the order and length of steps, and whether a name tells the truth. There is no switch that
+// Names consist of words of the tested name or of plain words for the role (GuardNames.h); dried spices of one's own go
+// by the spoon, together at most 1 tbsp for a pint, and a tested one at most twice: our own choice.
+//
+// What it does not see: the order and length of steps, and whether a name tells the truth. There is no switch here that
 // turns it off.
 #pragma once
 

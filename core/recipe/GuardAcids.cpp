@@ -6,6 +6,7 @@
 #include <cctype>
 
 #include "base/QuotedText.h"
+#include "recipe/GuardNames.h"
 
 namespace brinebell {
 namespace {
@@ -58,6 +59,16 @@ std::optional<AcidAnswer> faultOf(const Ingredient& made, const Fraction& leastS
     return refused(made, "kind", GuardRule::Uncertain, "the kind of acid is not said", Verdict::NotJudged);
 }
 
+// "balsamic glaze" of the kind "vinegar" is not what the sources mean by vinegar.
+std::optional<AcidAnswer> nameFaultOf(const Ingredient& made, std::string_view tested) {
+    if (isNamedAsItsKind(made, tested)) {
+        return std::nullopt;
+    }
+    return refused(made, "name", GuardRule::Uncertain,
+                   fmt::format("{} is not a plain name for {}", quotedText(made.name), toText(made.kind)),
+                   Verdict::NotJudged);
+}
+
 GuardRule ruleAgainst(const Ingredient& tested, const Ingredient& made) {
     if (made.kind == IngredientKind::CitricAcid) {
         return GuardRule::CitricAcid;
@@ -74,6 +85,9 @@ AcidAnswer judgeAcid(const Ingredient& tested, const Ingredient& made) {
     const Fraction five(5, 1);
     const bool both = made.kind == IngredientKind::Vinegar && tested.kind == IngredientKind::Vinegar;
     if (auto fault = faultOf(made, both ? std::max(five, tested.strength.value_or(five)) : five)) {
+        return *fault;
+    }
+    if (auto fault = nameFaultOf(made, tested.name)) {
         return *fault;
     }
     if (made.kind == tested.kind) {
@@ -93,7 +107,10 @@ AcidAnswer judgeAcid(const Ingredient& tested, const Ingredient& made) {
 }
 
 AcidAnswer judgeAddedAcid(const Ingredient& made) {
-    return faultOf(made, Fraction(5, 1)).value_or(AcidAnswer{});
+    if (auto fault = faultOf(made, Fraction(5, 1))) {
+        return *fault;
+    }
+    return nameFaultOf(made, "").value_or(AcidAnswer{});
 }
 
 }  // namespace brinebell

@@ -280,7 +280,7 @@ TEST(Guard, JudgesWhatIsAdded) {
         Recipe version = from;
         Ingredient added;
         added.id = "new";
-        added.name = "something new";
+        added.name = addition.kind == IngredientKind::CitricAcid ? "citric acid" : "something new";
         added.amount = amount("1 tsp");
         added.role = addition.role;
         added.kind = addition.kind;
