@@ -238,6 +238,9 @@ void Recording::writeDish(int dish) {
     m_sheet.heading(made.title, '-');
     m_sheet.line("Recipe", made.id);
     m_sheet.line("Source and edition", orNotRecorded(made.source));
+    if (!made.untested.empty()) {
+        m_sheet.line("Tested", fmt::format("NOT held against a tested recipe: {}", made.untested));
+    }
     m_sheet.line("Jars planned", fmt::format("{} x {}", made.jars, toText(made.jar)));
     m_sheet.line("Ingredients planned", joined(amountsOf(dish)));
     m_sheet.line("Produce, its origin", kNotRecorded);

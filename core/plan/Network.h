@@ -125,6 +125,7 @@ struct NetworkDish {
     std::string shelfLife;
     std::string storage;
     std::vector<std::string> allergens;
+    std::string untested{};  ///< why its recipe was held against no tested one; mostly empty
     bool operator==(const NetworkDish&) const = default;
 };
 
@@ -157,8 +158,8 @@ struct Network {
     std::vector<Load> loads;
     std::vector<NetworkTalk> talk;
     std::vector<Confirmation> confirmed;  ///< who vouched for each table entry from memory that a load rests on
-    std::vector<SwapAdvice> swaps;   ///< by activity; only where the recipe says something
-    std::vector<std::string> notes;  ///< what the unfolding decided and a teacher should know
+    std::vector<SwapAdvice> swaps;        ///< by activity; only where the recipe says something
+    std::vector<std::string> notes;       ///< what the unfolding decided and a teacher should know
     int opening = -1;
     int closing = -1;
     Policy policy;  ///< what a search found for this class; an empty order: the dispatcher's own

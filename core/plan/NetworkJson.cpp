@@ -141,7 +141,28 @@ void from_json(const json& nlohmann_json_j, Load& nlohmann_json_t) {
 
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(NetworkTalk, key, text, mustSay, mayDrop, length, activity, dish)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(SwapAdvice, activity, ingredient, allowed, refused)
-NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(NetworkDish, id, title, source, jars, jar, shelfLife, storage, allergens)
+
+// `untested` came later and is mostly empty: networks written before do not have it.
+void to_json(json& j, const NetworkDish& d) {
+    j = json{{"id", d.id},   {"title", d.title},         {"source", d.source},   {"jars", d.jars},
+             {"jar", d.jar}, {"shelfLife", d.shelfLife}, {"storage", d.storage}, {"allergens", d.allergens}};
+    if (!d.untested.empty()) {
+        j["untested"] = d.untested;
+    }
+}
+
+void from_json(const json& j, NetworkDish& d) {
+    j.at("id").get_to(d.id);
+    j.at("title").get_to(d.title);
+    j.at("source").get_to(d.source);
+    j.at("jars").get_to(d.jars);
+    j.at("jar").get_to(d.jar);
+    j.at("shelfLife").get_to(d.shelfLife);
+    j.at("storage").get_to(d.storage);
+    j.at("allergens").get_to(d.allergens);
+    d.untested = j.value("untested", std::string());
+}
+
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(Station, id, name, kind, heat, power)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(ActivitySpan, start, end)
 NLOHMANN_DEFINE_TYPE_NON_INTRUSIVE(HandSpan, hand, activity, work, from, to, ordinal)

@@ -103,12 +103,17 @@ Unfolding::Step Unfolding::addDish(int dish) {
         m_network.notes.push_back(fmt::format("{}: a class version of {}, with no departure that its rules refuse",
                                               recipe.title, recipe.versionOf));
     }
+    if (!recipe.untested.empty()) {
+        m_network.notes.push_back(
+            fmt::format("{}: NOT held against a tested recipe, and not to be eaten; its file says: {}", recipe.title,
+                        recipe.untested));
+    }
     if (recipe.confidence == Confidence::Memory) {
         m_network.notes.push_back(fmt::format("{}: its amounts come from memory; hold them against {} before class",
                                               recipe.title, recipe.source));
     }
     m_network.dishes.push_back({recipe.id, recipe.title, recipe.source, planned.jars, planned.jar, recipe.shelfLife,
-                                recipe.storage, recipe.allergens});
+                                recipe.storage, recipe.allergens, recipe.untested});
     if (auto error = addLoads(dish, planned)) {
         return error;
     }

@@ -165,6 +165,7 @@ struct Recipe {
     std::vector<MadeAheadStage> stages;
     std::optional<Length> headspace;  ///< as published for the product
     std::string versionOf;            ///< id of the tested recipe that this one is a class version of; mostly empty
+    std::string untested;             ///< why it was held against no tested recipe; mostly empty, and never for eating
     std::string file;                 ///< where it was read from
 };
 

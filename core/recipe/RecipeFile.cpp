@@ -121,6 +121,7 @@ void readHead(const Table& head, Recipe& recipe) {
     recipe.equipment = head.texts("equipment");
     recipe.headspace = head.parsedIf("headspace", readLength);
     recipe.versionOf = head.parsedIf("version_of", readIdentifier).value_or("");
+    recipe.untested = head.textOr("untested", "");
     if (!recipe.product.empty() && pack) {
         checkPublished(head, recipe);
         checkHeadspace(head, recipe);

@@ -8,10 +8,11 @@
 // without a published entry for its pack and jars; a yield that is not counted in the recipe's jars; two things with
 // one id; a headspace that is not the published one; a departure from the tested recipe that Guard.h does not allow.
 //
-// Two kinds of recipe are held against a tested one: a class version, which names it in `version_of`, and a file with
-// the id of a recipe that is built into the program, so that editing the tested file is no way round the guard. The
-// tested recipe is the built-in one of that id or else the file `<id>.toml` beside the version. Limits: 80 ingredients,
-// 60 steps, 60 talk points, 20 stages, 48 hours a step.
+// Held against a tested recipe are a class version, which names it in `version_of`, a file with the id of a recipe that
+// is built into the program, and any other file with the product and pack of one, unless it is `untested`; so neither
+// editing the tested file nor a new id is a way round the guard. The tested recipe is the built-in one of that id or
+// else the file `<id>.toml` beside the version. Limits: 80 ingredients, 60 steps, 60 talk points, 20 stages, 48 hours a
+// step.
 #pragma once
 
 #include <functional>

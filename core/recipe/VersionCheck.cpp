@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <filesystem>
 
 #include "base/QuotedText.h"
@@ -43,30 +44,69 @@ std::optional<Recipe> testedFor(const Table& head, const Recipe& recipe, const T
     return *tested;
 }
 
+bool isBuiltIn(const std::string& id) {
+    const std::vector<std::string> ids = builtInRecipeIds();
+    return std::binary_search(ids.begin(), ids.end(), id);
+}
+
+std::vector<Judgement> refusals(const Recipe& tested, const Recipe& recipe) {
+    std::vector<Judgement> judgements = judge(tested, recipe);
+    std::erase_if(judgements, [](const Judgement& judgement) { return judgement.verdict == Verdict::Allowed; });
+    return judgements;
+}
+
+// A built-in recipe of the same product and pack that the recipe keeps to, or the one it departs from least. A new id
+// alone is no way around the guard.
+std::optional<Recipe> builtInOfItsKind(const Recipe& recipe) {
+    std::optional<Recipe> nearest;
+    std::size_t least = 0;
+    for (const std::string& id : builtInRecipeIds()) {
+        const Recipe tested = builtInRecipe(id).value();
+        if (tested.product != recipe.product || tested.pack != recipe.pack) {
+            continue;
+        }
+        const std::size_t departures = refusals(tested, recipe).size();
+        if (!nearest || departures < least) {
+            nearest = tested;
+            least = departures;
+        }
+    }
+    return nearest;
+}
+
+void tell(const Judgement& judgement, const Table& head, const Recipe& recipe, const std::vector<Table>& tables,
+          const std::string& against) {
+    std::size_t i = 0;
+    while (i < recipe.ingredients.size() && recipe.ingredients[i].id != judgement.ingredient) {
+        ++i;
+    }
+    const bool ofIngredient = i < tables.size();
+    const std::string message =
+        fmt::format("{}{}{}", judgement.field.empty() ? "" : judgement.field + ": ", against, describe(judgement));
+    // A tested ingredient that is missing has no line of its own: its fault stands at the name of the tested one.
+    const std::string key = ofIngredient || judgement.ingredient.empty() ? judgement.field
+                            : recipe.versionOf.empty()                   ? "id"
+                                                                         : "version_of";
+    (ofIngredient ? tables[i] : head).fault(key, ErrorCode::NoTestedValue, message);
+}
+
 }  // namespace
 
 void checkAgainstTested(const Table& head, const Recipe& recipe, const std::vector<Table>& tables,
                         const TestedSource& source) {
-    const auto tested = testedFor(head, recipe, source);
-    if (!tested) {
+    const std::string& named = recipe.versionOf.empty() ? recipe.id : recipe.versionOf;
+    if (const auto tested = testedFor(head, recipe, source)) {
+        for (const Judgement& judgement : refusals(*tested, recipe)) {
+            tell(judgement, head, recipe, tables, "");
+        }
+    }
+    if (isBuiltIn(named) || !recipe.untested.empty()) {
         return;
     }
-    for (const Judgement& judgement : judge(*tested, recipe)) {
-        if (judgement.verdict == Verdict::Allowed) {
-            continue;
+    if (const auto tested = builtInOfItsKind(recipe)) {
+        for (const Judgement& judgement : refusals(*tested, recipe)) {
+            tell(judgement, head, recipe, tables, fmt::format("held against {}: ", quotedText(tested->id)));
         }
-        std::size_t i = 0;
-        while (i < recipe.ingredients.size() && recipe.ingredients[i].id != judgement.ingredient) {
-            ++i;
-        }
-        const bool ofIngredient = i < tables.size();
-        const std::string message =
-            fmt::format("{}{}", judgement.field.empty() ? "" : judgement.field + ": ", describe(judgement));
-        // A tested ingredient that is missing has no line of its own: its fault stands at the name of the tested one.
-        const std::string key = ofIngredient || judgement.ingredient.empty() ? judgement.field
-                                : recipe.versionOf.empty()                   ? "id"
-                                                                             : "version_of";
-        (ofIngredient ? tables[i] : head).fault(key, ErrorCode::NoTestedValue, message);
     }
 }
 

@@ -273,6 +273,12 @@ TEST_F(LabelText, HasOneBlockForEachLoad) {
     EXPECT_NE(text.find("\n\nContents"), std::string::npos);
 }
 
+TEST_F(BatchRecord, SaysThatADishWasHeldAgainstNoTestedRecipe) {
+    EXPECT_THAT(record(), Not(HasSubstr("NOT held against")));
+    m_record.network.dishes[0].untested = "made up for a test";
+    EXPECT_THAT(record(), HasSubstr("NOT held against a tested recipe: made up for a test"));
+}
+
 TEST_F(LabelText, TellsWhatAJarMustSay) {
     m_record.events.pop_back();
     const std::string text = labels();

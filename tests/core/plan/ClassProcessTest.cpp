@@ -1,8 +1,11 @@
 // What a class may not be planned without: an altitude, a published time for every dish, jars that fit.
 #include <gtest/gtest.h>
 
+#include <algorithm>
+
 #include "core/plan/ClassFiles.h"
 #include "plan/ClassFile.h"
+#include "plan/Network.h"
 #include "plan/Unfold.h"
 
 namespace brinebell {
@@ -106,6 +109,19 @@ TEST(ClassProcess, RefusesAClassVersionThatTheGuardRefuses) {
     EXPECT_NE(files.faults().find("sound/small-recipe.toml:17:8: name: \"okra\"; tested with \"green beans\""),
               std::string::npos)
         << files.faults();
+}
+
+// The small recipe is invented, and says so; whoever reads the sheet is told.
+TEST(ClassProcess, TellsThatARecipeWasHeldAgainstNoTestedOne) {
+    ClassFiles files;
+    furnish(files);
+    const Network network = unfold(files.read().value()).value();
+    EXPECT_EQ(network.dishes.at(0).untested, "made up for a test");
+    EXPECT_NE(std::find(network.notes.begin(), network.notes.end(),
+                        "Small dilled beans: NOT held against a tested recipe, and not to be eaten; its file says: "
+                        "made up for a test"),
+              network.notes.end());
+    EXPECT_EQ(networkFromJson(networkToJson(network)).value(), network);
 }
 
 // No published figure was found above 10,000 ft for any method.

@@ -64,6 +64,33 @@ TEST(VersionFile, RefusesABuiltInRecipeThatWasEdited) {
     EXPECT_NE(recipe.error()[0].message.find("never added to"), std::string::npos);
 }
 
+/// Salsa with half the vinegar under an id of its own, and the further lines.
+std::string newSalsa(const std::string& lines) {
+    const std::string text = with(shippedText("chile-salsa"), "id = \"chile-salsa\"", "id = \"new-salsa\"" + lines);
+    return with(text, "amount = \"1 cup\"\nrole = \"acid\"", "amount = \"1/2 cup\"\nrole = \"acid\"");
+}
+
+TEST(VersionFile, HoldsANewIdAgainstTheTestedRecipeOfItsProduct) {
+    const auto recipe = readRecipe(newSalsa(""), "new-salsa.toml");
+    ASSERT_FALSE(recipe.has_value());
+    EXPECT_NE(faultsOf(recipe).find("amount: held against \"chile-salsa\": "), std::string::npos) << faultsOf(recipe);
+}
+
+TEST(VersionFile, ReadsANewIdThatKeepsToTheTestedRecipe) {
+    const auto recipe = readRecipe(with(shippedText("chile-salsa"), "id = \"chile-salsa\"", "id = \"new-salsa\""), "");
+    EXPECT_TRUE(recipe.has_value()) << faultsOf(recipe);
+}
+
+TEST(VersionFile, ReadsWhatSaysThatItIsUntested) {
+    const auto recipe = readRecipe(newSalsa("\nuntested = \"made up for a test\""), "new-salsa.toml");
+    ASSERT_TRUE(recipe.has_value()) << faultsOf(recipe);
+    EXPECT_EQ(recipe->untested, "made up for a test");
+}
+
+TEST(VersionFile, HoldsAVersionAgainstItsTestedRecipeWhateverItSays) {
+    EXPECT_FALSE(readRecipe(newSalsa("\nversion_of = \"chile-salsa\"\nuntested = \"x\""), "x.toml").has_value());
+}
+
 /// A tested recipe that is not built in, beside its version.
 FileResult<Recipe> readBeside(const std::string& text, const std::map<std::string, std::string>& files) {
     return readRecipe(text, "kitchen/ours.toml", [&](const std::string& path) -> Result<std::string> {
@@ -90,6 +117,12 @@ TEST(VersionFile, HoldsAVersionAgainstTheFileBesideIt) {
     const auto recipe = readBeside(okra, {{"kitchen/small-beans.toml", soundText("small-recipe.toml")}});
     EXPECT_EQ(faultsOf(recipe).rfind("kitchen/ours.toml:17:8: name: \"okra\"; tested with \"green beans\"", 0), 0u)
         << faultsOf(recipe);
+}
+
+TEST(VersionFile, HoldsAVersionOfAFileBesideItAgainstTheBuiltInOneToo) {
+    const auto recipe = readBeside(newSalsa("\nversion_of = \"weak-salsa\""),
+                                   {{"kitchen/weak-salsa.toml", with(newSalsa(""), "new-salsa", "weak-salsa")}});
+    EXPECT_NE(faultsOf(recipe).find("held against \"chile-salsa\": "), std::string::npos) << faultsOf(recipe);
 }
 
 TEST(VersionFile, RefusesAVersionOfNothing) {
