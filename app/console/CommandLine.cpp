@@ -140,7 +140,7 @@ void Reader::addProcessTime() {
 
 void Reader::addBoilingPoint() {
     CLI::App* verb = addVerb("boiling-point", "The temperature at which water boils; explains, never sets, a time");
-    auto* from = verb->add_option_group("from", "exactly one of");
+    auto* from = verb->add_option_group("from", "What is known of the place");
     from->add_option("--altitude", m_boilingPoint.altitude, kAltitudeHelp);
     from->add_option("--pressure", m_boilingPoint.pressure,
                      "absolute, at the place itself and not reduced to sea level: \"86.8 kPa\", \"25.6 inHg\"");
@@ -222,13 +222,19 @@ void Reader::addRecords() {
     verb->add_option("--until", m_until, "list only sessions that started on this day (UTC) or earlier")->check(isDay);
     verb->add_option("--kind", m_kind, "list only classes or only rehearsals")
         ->check(CLI::IsMember({"class", "rehearsal"}));
-    auto* view = verb->add_option_group("as", "at most one of");
+    auto* view = verb->add_option_group("as", "What to give in place of the list");
     view->add_option("--import", m_records.import, "bring in sessions from exported documents and other logbooks")
         ->check(isFileName);
     view->add_option("--export", m_export, "csv or json")->check(CLI::IsMember({"csv", "json"}));
     view->add_flag("--batch-record", m_batchRecord, "what an extension office asks for");
     view->add_flag("--labels", m_labels, "text for the labels, one block a load");
     view->require_option(0, 1);
+    // Days are written with four, two and two digits, so they compare as text does.
+    verb->callback([this] {
+        if (!m_from.empty() && !m_until.empty() && m_from > m_until) {
+            throw CLI::ValidationError("--from", fmt::format("{} is later than --until {}", m_from, m_until));
+        }
+    });
 }
 
 Verb Reader::chosen() const {

@@ -165,6 +165,20 @@ TEST(RecordsVerb, ListsOnlyWhatIsAskedFor) {
     EXPECT_EQ(console({"records", "--log", log, "--from", "2026-02-30"}).status, 2);
 }
 
+TEST(RecordsVerb, RefusesAFirstDayAfterTheLast) {
+    const Scratch scratch;
+    const std::string log = rehearsed(scratch, "log.sqlite");
+    const support::Finished finished =
+        console({"records", "--log", log, "--from", "2026-09-19", "--until", "2026-09-18"});
+    EXPECT_EQ(finished.status, 2);
+    EXPECT_THAT(finished.err, HasSubstr("2026-09-19 is later than --until 2026-09-18"));
+    EXPECT_EQ(console({"records", "--log", log, "--from", "2026-09-18", "--until", "2026-09-18"}).status, 0);
+}
+
+TEST(RecordsVerb, HelpSaysWhatTheViewsStandInFor) {
+    EXPECT_THAT(console({"records", "--help"}).out, HasSubstr("What to give in place of the list"));
+}
+
 TEST(RecordsVerb, BringsSessionsInOnce) {
     const Scratch scratch;
     const std::string log = rehearsed(scratch, "theirs.sqlite");
