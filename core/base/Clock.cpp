@@ -37,6 +37,11 @@ std::optional<BootId> bootIdFromText(std::string_view s) {
     return id;
 }
 
+bool isReckonable(const Stamp& stamp) {
+    constexpr Millis kEnd = std::chrono::sys_days{std::chrono::year{10000} / 1 / 1}.time_since_epoch();
+    return stamp.utc >= Millis::zero() && stamp.utc < kEnd && stamp.boot >= -kLongestSpan && stamp.boot <= kLongestSpan;
+}
+
 Millis elapsedBetween(const Stamp& earlier, const Stamp& later) {
     const Millis span = earlier.bootId == later.bootId ? later.boot - earlier.boot : later.utc - earlier.utc;
     return std::max(span, Millis::zero());

@@ -33,8 +33,15 @@ struct Stamp {
     bool operator==(const Stamp&) const = default;
 };
 
+/// Longer than any session, and short enough that a sum of many stays far inside a number of milliseconds: 100 years.
+inline constexpr Millis kLongestSpan = std::chrono::hours(24 * 36'525);
+
+/// Whether a moment from a file can be reckoned with: UTC in the years 1970 to 9999, up to 100 years since the machine
+/// started (and as much before, which only a clock that was set wrong tells).
+bool isReckonable(const Stamp& stamp);
+
 /// Time from `earlier` to `later`: by boot time within one boot, by UTC across boots. Never negative: a wall
-/// clock set back across a restart gives zero, so that no countdown can run early.
+/// clock set back across a restart gives zero, so that no countdown can run early. Requires reckonable stamps.
 Millis elapsedBetween(const Stamp& earlier, const Stamp& later);
 
 class Clock {

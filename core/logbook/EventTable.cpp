@@ -88,6 +88,9 @@ private:
             }
             event.load = *load;
         }
+        if (!isReckonable(event.at) || event.value < -kLargestEventValue || event.value > kLargestEventValue) {
+            return "its moment or its value is out of range";
+        }
         const auto sealed = smallNumber(row, 9), unsealed = smallNumber(row, 10), broken = smallNumber(row, 11);
         if (!sealed || !unsealed || !broken) {
             return "a count of jars is below zero or too large";

@@ -10,7 +10,7 @@
 
 #include "base/QuotedText.h"
 #include "base/UtcText.h"
-#include "logbook/History.h"
+#include "logbook/ImportCheck.h"
 #include "plan/SnakeCaseKeys.h"
 
 namespace brinebell {
@@ -95,6 +95,12 @@ Event eventFrom(const json& object, const Network& network, std::size_t number) 
         }
     }
     event.value = fields.get<std::int64_t>("value");
+    if (!isReckonable(event.at)) {
+        throw fmt::format("\"boot_ms\" of event {} is out of range: {}", number, event.at.boot.count());
+    }
+    if (event.value < -kLargestEventValue || event.value > kLargestEventValue) {
+        throw fmt::format("\"value\" of event {} is out of range: {}", number, event.value);
+    }
     event.sealed = fields.count("sealed");
     event.unsealed = fields.count("unsealed");
     event.broken = fields.count("broken");
@@ -131,24 +137,6 @@ SessionRecord recordFrom(const json& document) {
     }
     record.info.events = static_cast<std::int64_t>(record.events.size());
     return record;
-}
-
-// Why a record that was read may not go into a logbook.
-std::optional<Error> whyNot(const SessionRecord& record) {
-    for (std::size_t i = 0; i < record.events.size(); ++i) {
-        if (record.events[i].sequence != static_cast<std::int64_t>(i) + 1) {
-            return Error{ErrorCode::Corrupt, fmt::format("event {} is missing", i + 1), {}};
-        }
-    }
-    const Result<State> state = relive(record, [](const Moment&) {});
-    if (!state) {
-        return state.error();
-    }
-    if (!record.info.rehearsal && !state->closed) {
-        return Error{
-            ErrorCode::Conflict, "the class is not closed yet; close it where it runs, then bring it here", {}};
-    }
-    return std::nullopt;
 }
 
 Result<std::string> textOf(const std::string& file) {
@@ -214,7 +202,7 @@ private:
     }
 
     void put(const std::string& file, const SessionRecord& record) {
-        if (const std::optional<Error> why = whyNot(record)) {
+        if (const std::optional<Error> why = whyNotImported(record)) {
             refuse(file, record.info.id, *why);
             return;
         }

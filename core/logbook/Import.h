@@ -2,8 +2,9 @@
 // logbooks.
 //
 // The same session twice is one session. What does not hold together is refused and told, session by session: a gap
-// in its numbers, events that do not replay, a live session that is not closed yet (it goes on where it runs), another
-// tale under the same id. Whatever is refused, nothing else is touched by it.
+// in its numbers, events that do not replay, a session that never started or started as the other kind (a rehearsal
+// is no class), a load with less than the published time or pressure, a live session that is not closed yet (it goes on
+// where it runs), another tale under the same id. Whatever is refused, nothing else is touched by it.
 #pragma once
 
 #include <string>

@@ -65,7 +65,7 @@ private:
 };
 
 bool Application::fits() const {
-    if (m_event.sequence != m_state.lastSequence + 1) {
+    if (m_event.sequence != m_state.lastSequence + 1 || !isReckonable(m_event.at)) {
         return false;
     }
     if (m_event.kind == EventKind::SessionStarted) {
@@ -369,7 +369,7 @@ bool Application::moveInCanner() {
 
 bool Application::findGap() {
     const Millis gap(m_event.value);
-    if (gap <= Millis::zero()) {
+    if (gap <= Millis::zero() || gap > kLongestSpan) {
         return gap == Millis::zero();
     }
     for (LoadState& l : m_state.loads) {
@@ -381,7 +381,8 @@ bool Application::findGap() {
         const Millis counted = m_restarted ? Millis::zero() : gap;
         const bool doneBefore = m_elapsed - counted - count->started >= count->required;
         if (!doneBefore) {
-            l.unwatched += m_restarted ? gap : std::clamp(m_elapsed - count->started, Millis(1), gap);
+            const Millis more = m_restarted ? gap : std::clamp(m_elapsed - count->started, Millis(1), gap);
+            l.unwatched = std::min(l.unwatched + more, kLongestSpan);
             l.unwatchedFound = m_elapsed;
         }
     }
@@ -406,6 +407,13 @@ bool Application::setAside() {
 
 bool Application::checkSeals() {
     if (!loadIs(LoadPhase::Cooling) && !loadIs(LoadPhase::SealsChecked)) {
+        return false;
+    }
+    // Each count by itself first: three large ones would overflow their sum.
+    const int jars = plannedLoad().jars;
+    const auto within = [jars](int count) { return count >= 0 && count <= jars; };
+    if (!within(m_event.sealed) || !within(m_event.unsealed) || !within(m_event.broken) ||
+        std::int64_t{m_event.sealed} + m_event.unsealed + m_event.broken != jars) {
         return false;
     }
     keepLoad(record(), m_event.load);
@@ -457,7 +465,7 @@ bool Application::undo() {
         const Millis unwatched = now.unwatched, found = now.unwatchedFound;
         now = before;
         if (runningCount(now) && unwatched > Millis::zero()) {
-            now.unwatched += unwatched;
+            now.unwatched = std::min(now.unwatched + unwatched, kLongestSpan);
             now.unwatchedFound = found;
         }
     }

@@ -53,6 +53,9 @@ enum class EventKind {
 /// Who caused it.
 enum class Cause { Key, HeldKey, Pedal, Mouse, Clock, Recovery, Rehearsal, Console };
 
+/// Largest `value` a file may hold, either way of zero: far above every time, count and index, far below overflow.
+inline constexpr std::int64_t kLargestEventValue = 1'000'000'000'000'000;
+
 struct Event {
     std::int64_t sequence = 0;  ///< 1, 2, 3, … within the session, without a gap
     EventKind kind = EventKind::NoteAdded;

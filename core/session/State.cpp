@@ -46,7 +46,9 @@ bool stationFree(const Network& network, const State& state, int station) {
 }
 
 Millis elapsedAt(const State& state, const Stamp& now) {
-    return state.started ? state.lastElapsed + elapsedBetween(state.lastStamp, now) : Millis::zero();
+    // Many restarts with a clock set back and forth must not add up to more than a number holds.
+    return state.started ? std::min(state.lastElapsed + elapsedBetween(state.lastStamp, now), kLongestSpan)
+                         : Millis::zero();
 }
 
 Progress progressOf(const Network& network, const State& state, const Stamp& now) {

@@ -135,7 +135,7 @@ inline bool inQuestions(const State& state) {
     return !state.pauses.empty() && !state.pauses.back().ended;
 }
 
-/// Session time at `now`. Never less than at the last event.
+/// Session time at `now`. Never less than at the last event, and never more than kLongestSpan.
 Millis elapsedAt(const State& state, const Stamp& now);
 
 /// What the dispatcher needs to know of the state.

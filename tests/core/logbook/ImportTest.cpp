@@ -19,9 +19,13 @@ using testing::HasSubstr;
 using testing::IsEmpty;
 using testing::SizeIs;
 
-/// A class that was lived to its end.
+/// A class that was lived to its end, with a time that is published: chile salsa, 20 min from 1,001 ft to 6,000 ft
+/// (AIB 539 Guide 3).
 SessionRecord closedEvening() {
-    const Network network = test::smallNetwork();
+    Network network = test::smallNetwork();
+    for (Load& load : network.loads) {
+        load.tableEntry = "chile-salsa.hot, 1,001 ft to 6,000 ft";
+    }
     SessionRecord record = test::recordOf(network, test::livedEvening(network));
     record.info.rehearsal = false;
     return record;
@@ -107,6 +111,9 @@ TEST_F(Import, EveryEditedFieldIsToldByName) {
         {"/events/1/load", 99, "load of event 2"},
         {"/events/1/sealed", -1, "sealed"},
         {"/events/1/sequence", 7, "event 2 is missing"},
+        {"/events/1/boot_ms", INT64_MIN, "boot_ms"},
+        {"/events/1/boot_ms", INT64_MAX, "boot_ms"},
+        {"/events/1/value", INT64_MAX, "value"},
         {"/events/2/text", 12, "text"},
         {"/events", "none", "events"},
     };
@@ -119,7 +126,7 @@ TEST_F(Import, EveryEditedFieldIsToldByName) {
         EXPECT_THAT(report.refused[0].error.message, HasSubstr(edit.told)) << edit.pointer;
         ++checked;
     }
-    EXPECT_EQ(checked, 14);
+    EXPECT_EQ(checked, 17);
     EXPECT_THAT(m_logbook.sessions().value(), IsEmpty());
 }
 
@@ -136,6 +143,58 @@ TEST_F(Import, ClassThatIsNotClosedStaysWhereItRuns) {
     ASSERT_THAT(report.refused, SizeIs(1));
     EXPECT_EQ(report.refused[0].session, m_record.info.id);
     EXPECT_THAT(report.refused[0].error.message, HasSubstr("not closed"));
+}
+
+TEST_F(Import, RehearsalDoesNotBecomeAClassByAnEdit) {
+    m_record.events.front().value = 2;
+    m_record.info.rehearsal = true;
+    nlohmann::json document = nlohmann::json::parse(sessionJson(m_record));
+    document["session"]["rehearsal"] = false;
+    const ImportReport report = import({fileWith("edited.json", document.dump())});
+    ASSERT_THAT(report.refused, SizeIs(1));
+    EXPECT_THAT(report.refused[0].error.message, HasSubstr("started as a rehearsal"));
+    document["session"]["rehearsal"] = true;
+    EXPECT_THAT(import({fileWith("honest.json", document.dump())}).added, SizeIs(1));
+}
+
+TEST_F(Import, SessionThatNeverStartedIsRefused) {
+    m_record.events.clear();
+    m_record.info.rehearsal = true;
+    const ImportReport report = import({fileWith("empty.json", sessionJson(m_record))});
+    ASSERT_THAT(report.refused, SizeIs(1));
+    EXPECT_THAT(report.refused[0].error.message, HasSubstr("never started"));
+}
+
+TEST_F(Import, StartOnAnotherDayThanItIsFiledUnderIsRefused) {
+    m_record.info.startedUtc -= std::chrono::hours(25);
+    EXPECT_THAT(import({fileWith("early.json", sessionJson(m_record))}).refused, SizeIs(1));
+    m_record.info.startedUtc += std::chrono::hours(2);
+    EXPECT_THAT(import({fileWith("near.json", sessionJson(m_record))}).added, SizeIs(1));
+}
+
+// 15 min to 1,000 ft, 20 to 6,000 ft and 25 above it (AIB 539 Guide 3, chile salsa in pints).
+TEST_F(Import, LessThanThePublishedTimeIsRefused) {
+    const auto refusal = [this](const auto& edit) {
+        SessionRecord record = m_record;
+        edit(record.network);
+        const ImportReport report = import({fileWith("times.json", sessionJson(record))});
+        return report.refused.empty() ? std::string("taken") : report.refused[0].error.message;
+    };
+    EXPECT_THAT(refusal([](Network& n) { n.altitude = "6,001 ft (survey map)"; }), HasSubstr("published table"));
+    EXPECT_THAT(refusal([](Network& n) { n.altitude = "somewhere high"; }), HasSubstr("cannot be read"));
+    EXPECT_THAT(refusal([](Network& n) { n.loads[0].jar = JarSize::Quart; }), HasSubstr("chile-salsa"));
+    EXPECT_THAT(refusal([](Network& n) { n.loads[1].tableEntry = "my-own-table.hot, any altitude"; }),
+                HasSubstr("my-own-table"));
+    EXPECT_EQ(refusal([](Network& n) { n.altitude = "6,000 ft (survey map)"; }), "taken");
+}
+
+TEST_F(Import, LogbookWithLessThanThePublishedTimeIsRefused) {
+    m_record.network.altitude = "6,001 ft (survey map)";
+    const std::string theirs = m_folder.path("theirs.sqlite");
+    ASSERT_TRUE(Logbook::open(theirs)->add(m_record).value());
+    const ImportReport report = import({theirs});
+    ASSERT_THAT(report.refused, SizeIs(1));
+    EXPECT_THAT(report.refused[0].error.message, HasSubstr("not those of the published table"));
 }
 
 TEST_F(Import, AnotherTaleOfTheSameSessionIsRefusedAndTheFirstKept) {

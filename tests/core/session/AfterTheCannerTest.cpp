@@ -3,6 +3,9 @@
 // Jars cool 12 to 24 h before their seals are tested: MSU Extension 01600950; Illinois Extension.
 #include <gtest/gtest.h>
 
+#include <array>
+#include <climits>
+
 #include "support/SessionWalk.h"
 #include "support/SmallClass.h"
 
@@ -55,6 +58,21 @@ TEST_F(LiftedLoad, SealsAreNotCountedBeforeTwelveHours) {
     walk.wait(Millis(1));
     EXPECT_FALSE(walk.send(seals(4, 0)));
     EXPECT_EQ(walk.events().back().value, 0);
+}
+
+// What a log from elsewhere says: more jars than were in, fewer, or so many that their sum would overflow.
+TEST_F(LiftedLoad, SealsOfALogAddUpToTheJars) {
+    walk.wait(hours(12));
+    EXPECT_FALSE(walk.send(seals(4, 0)));
+    std::vector<Event> events = walk.events();
+    ASSERT_TRUE(replay(walk.network(), events).has_value());
+    for (const auto& [sealed, unsealed, broken] :
+         {std::array{5, 0, 0}, {3, 0, 0}, {5, -1, 0}, {INT_MAX, INT_MAX, 6}, {INT_MAX, 1, 0}}) {
+        events.back().sealed = sealed;
+        events.back().unsealed = unsealed;
+        events.back().broken = broken;
+        EXPECT_FALSE(replay(walk.network(), events).has_value()) << sealed << ' ' << unsealed << ' ' << broken;
+    }
 }
 
 TEST_F(LiftedLoad, EarlyCountIsKeptAsEarly) {

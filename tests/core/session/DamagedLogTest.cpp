@@ -66,6 +66,45 @@ TEST(DamagedLog, NamesTheEventThatDoesNotFit) {
     EXPECT_NE(state.error().message.find("60"), std::string::npos) << state.error().message;
 }
 
+TEST(DamagedLog, AMomentBeyondAllReckoningIsCorrupt) {
+    for (const Millis moment : {Millis::min(), Millis::max()}) {
+        std::vector<Event> events = livedEvents(1);
+        events[5].at.boot = moment;
+        expectCorrupt(events);
+        events = livedEvents(1);
+        events[5].at.utc = moment;
+        expectCorrupt(events);
+    }
+}
+
+TEST(DamagedLog, AGapLongerThanAnySessionIsCorrupt) {
+    std::vector<Event> events = boilingEvents();
+    Event gap = events.back();
+    gap.kind = EventKind::GapFound;
+    ++gap.sequence;
+    gap.value = kLongestSpan.count();
+    events.push_back(gap);
+    EXPECT_TRUE(replay(support::cannerOnly(), events).has_value());
+    events.back().value = INT64_MAX;
+    EXPECT_FALSE(replay(support::cannerOnly(), events).has_value());
+}
+
+// Forth and back over a restart each time: the years do not add up to more than a number holds.
+TEST(DamagedLog, ManyRestartsDoNotOverflow) {
+    std::vector<Event> events = boilingEvents();
+    for (int k = 0; k < 100; ++k) {
+        Event note = events.back();
+        note.kind = EventKind::NoteAdded;
+        ++note.sequence;
+        note.at.bootId.low += 1;
+        note.at.utc = k % 2 == 0 ? std::chrono::hours(24 * 365 * 8000) : Millis::zero();
+        events.push_back(note);
+    }
+    const Result<State> state = replay(support::cannerOnly(), events);
+    ASSERT_TRUE(state.has_value());
+    EXPECT_EQ(state->lastElapsed, kLongestSpan);
+}
+
 // The required time was taken from the log as it stood there.
 TEST(DamagedLog, NoLogShortensTheCount) {
     std::vector<Event> events = boilingEvents();
