@@ -55,9 +55,9 @@ QString meaningOf(CueSound sound) {
         case CueSound::Due:
             return SoundPage::tr("Hands are wanted now.");
         case CueSound::End:
-            return SoundPage::tr("A process count or a rest is over.");
+            return SoundPage::tr("A count is over.");
         case CueSound::Stop:
-            return SoundPage::tr("Answer before anything else: nobody watched the boil.");
+            return SoundPage::tr("Answer before anything else: nobody watched the canner.");
     }
     return {};
 }

@@ -26,11 +26,13 @@ const StationStrip* shownCount(const Guide& guide) {
     return found;
 }
 
-QString heatingSafety(Method method) {
-    switch (method) {
+QString heatingSafety(const Load& load) {
+    switch (load.method) {
         case Method::BoilingWater:
-            return AudienceWords::tr(
-                "The time counts only from a full rolling boil, with water an inch above the lids.");
+            // How deep the water has to stand follows from the process, so it is never said in general.
+            return load.waterCheck.empty() ? AudienceWords::tr("The time counts only from a full rolling boil.")
+                                           : AudienceWords::tr("The time counts only from a full rolling boil: %1.")
+                                                 .arg(Words::inSentence(toQt(load.waterCheck)));
         case Method::AtmosphericSteam:
             return AudienceWords::tr("The time counts only from a full column of steam.");
         case Method::PressureDial:
@@ -53,21 +55,23 @@ QString countSafety(Method method) {
     return {};
 }
 
-QString phaseSafety(LoadPhase phase, Method method) {
-    const bool pressure = method == Method::PressureDial || method == Method::PressureWeighted;
+QString phaseSafety(LoadPhase phase, const Load& load) {
+    const Method method = load.method;
     switch (phase) {
         case LoadPhase::Lowered:
-            return heatingSafety(method);
+            return heatingSafety(load);
         case LoadPhase::Venting:
             return AudienceWords::tr("Steam drives the air out for ten full minutes before the vent is closed.");
         case LoadPhase::Pressurising:
-            return AudienceWords::tr("The time counts only once the gauge shows the pressure of the table.");
+            return method == Method::PressureWeighted
+                       ? AudienceWords::tr("The time counts only once the weight jiggles or rocks as its maker says.")
+                       : AudienceWords::tr("The time counts only once the gauge shows the pressure of the table.");
         case LoadPhase::Timing:
             return countSafety(method);
         case LoadPhase::LosingPressure:
             return AudienceWords::tr("The pressure falls by itself: nothing cools the canner, nothing opens it.");
         case LoadPhase::Resting:
-            return pressure
+            return isPressure(method)
                        ? AudienceWords::tr(
                              "No pressure left: ten more minutes before the lid is opened, away from the face.")
                        : AudienceWords::tr("Heat off, lid off: the jars rest five minutes before they are lifted.");
@@ -83,7 +87,7 @@ QString phaseSafety(LoadPhase phase, Method method) {
 }
 
 QString loadSafety(std::size_t load, const Moment& moment) {
-    return phaseSafety(moment.state.loads[load].phase, moment.network.loads[load].method);
+    return phaseSafety(moment.state.loads[load].phase, moment.network.loads[load]);
 }
 
 QString safetyOf(int activity, const StationStrip* count, const Moment& moment) {
@@ -115,8 +119,8 @@ AudienceView audienceView(const Guide& guide, const Moment& moment) {
             view.dish = toQt(moment.network.dishes[static_cast<std::size_t>(now.dish)].title);
         }
         view.step = toQt(now.title);
-    } else if (guide.hold && guide.hold->kind == PromptKind::SeeBoil) {
-        view.step = AudienceWords::tr("Watch for the rolling boil");
+    } else if (guide.hold) {
+        view.step = sightWords(*guide.hold, moment);
     }
     const StationStrip* count = shownCount(guide);
     if (count != nullptr) {

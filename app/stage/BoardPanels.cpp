@@ -44,16 +44,24 @@ ClockLine::ClockLine(QWidget* parent)
     : QWidget(parent),
       m_now(textOn(this, Ink::Text, Ground::Board, true)),
       m_nowWords(textOn(this, Ink::Quiet, Ground::Board)),
-      m_class(textOn(this, Ink::Text, Ground::Board, true)),
+      m_classHead(textOn(this, Ink::Steady, Ground::Board)),
+      m_class(textOn(this, Ink::Steady, Ground::Board)),
       m_classWords(textOn(this, Ink::Quiet, Ground::Board)),
-      m_latest(textOn(this, Ink::Text, Ground::Board, true)),
+      m_latestHead(textOn(this, Ink::Steady, Ground::Board)),
+      m_latest(textOn(this, Ink::Steady, Ground::Board)),
       m_latestWords(textOn(this, Ink::Quiet, Ground::Board)),
       m_kitchen(textOn(this, Ink::Text, Ground::Board)),
       m_standing(textOn(this, Ink::Text, Ground::Board, true)),
       m_spread(textOn(this, Ink::Text, Ground::Board)),
       m_late(textOn(this, Ink::Call, Ground::Board, true)) {
     setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Ignored);
+    // One time is heavy, and it is the time of day; the two others are ends, and a word before them says so.
     m_nowWords->setText(tr("now"));
+    m_classHead->setText(tr("ends"));
+    m_latestHead->setText(tr("by"));
+    for (FitText* head : {m_classHead, m_latestHead}) {
+        head->setAlignment(Qt::AlignRight | Qt::AlignVCenter);
+    }
     m_now->setObjectName(QStringLiteral("now"));
     m_class->setObjectName(QStringLiteral("classEnd"));
 }
@@ -61,7 +69,7 @@ ClockLine::ClockLine(QWidget* parent)
 void ClockLine::present(const ClockView& view, const QString& mode) {
     m_now->setText(view.now);
     m_class->setText(view.classEnd);
-    m_classWords->setText(tr("class\nends\n(%1)").arg(view.classPlanned));
+    m_classWords->setText(tr("class end\n(%1)").arg(view.classPlanned));
     m_latest->setText(view.latest);
     m_latestWords->setText(view.latestWords);
     m_latestWords->setBold(view.latestPresses);
@@ -77,19 +85,30 @@ void ClockLine::setType(const BoardType& type) {
     for (FitText* time : {m_now, m_class, m_latest}) {
         time->setLargest(type.live);
     }
+    for (FitText* head : {m_classHead, m_latestHead}) {
+        head->setLargest(type.least);
+    }
     for (FitText* words : {m_nowWords, m_classWords, m_latestWords, m_kitchen, m_standing, m_spread, m_late}) {
         words->setLargest(type.near);
     }
     place();
 }
 
-// Three times as wide as their digits; the words share what is left.
+// Three times as wide as their digits, two of them behind their word; the other words share what is left.
 void ClockLine::place() {
     QFont digits = m_now->type();
     digits.setPixelSize(m_type.live);
     const int widest = width() * 18 / 100;
     const int time = std::min(widest, QFontMetrics(digits).horizontalAdvance(QStringLiteral("88:88")) + 4);
-    const int rest = std::max(0, width() - 3 * time - 6 * kBetween);
+    QFont head = m_classHead->type();
+    head.setPixelSize(m_type.least);
+    head.setStretch(kNarrowestStretch);
+    const auto wideOf = [&](const FitText* text) {
+        return std::min(widest / 2, QFontMetrics(head).horizontalAdvance(text->text()) + 6);
+    };
+    const int ends = wideOf(m_classHead);
+    const int by = wideOf(m_latestHead);
+    const int rest = std::max(0, width() - 3 * time - ends - by - 8 * kBetween);
     int x = 0;
     const auto put = [&](FitText* text, int wide) {
         text->setGeometry(x, 0, wide, height());
@@ -97,8 +116,10 @@ void ClockLine::place() {
     };
     put(m_now, time);
     put(m_nowWords, rest * 6 / 100);
+    put(m_classHead, ends);
     put(m_class, time);
-    put(m_classWords, rest * 19 / 100);
+    put(m_classWords, rest * 17 / 100);
+    put(m_latestHead, by);
     put(m_latest, time);
     put(m_latestWords, rest * 26 / 100);
     constexpr int kLines = 4;
@@ -176,8 +197,9 @@ NextPanel::NextPanel(QWidget* parent)
 }
 
 void NextPanel::present(const QString& next) {
-    m_head->setText(tr("Then"));
-    m_words->setText(next.isEmpty() ? tr("nothing more") : next);
+    m_isBlank = next.isEmpty();
+    m_words->setText(next);
+    setHead();
 }
 
 void NextPanel::setType(const BoardType& type) {
@@ -188,11 +210,15 @@ void NextPanel::setType(const BoardType& type) {
 void NextPanel::setGrown(bool grown) {
     if (m_grown != grown) {
         m_grown = grown;
-        m_head->setText(grown ? tr("▶ Then") : tr("Then"));
+        setHead();
         m_head->setInk(grown ? Ink::Call : Ink::Quiet);
         m_head->setBold(grown);
         m_words->setBold(grown);
     }
+}
+
+void NextPanel::setHead() {
+    m_head->setText(m_isBlank ? QString() : m_grown ? tr("▶ Then") : tr("Then"));
 }
 
 void NextPanel::resizeEvent(QResizeEvent* event) {

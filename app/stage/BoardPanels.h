@@ -31,8 +31,10 @@ private:
 
     FitText* m_now;
     FitText* m_nowWords;
+    FitText* m_classHead;
     FitText* m_class;
     FitText* m_classWords;
+    FitText* m_latestHead;
     FitText* m_latest;
     FitText* m_latestWords;
     FitText* m_kitchen;
@@ -77,8 +79,11 @@ protected:
     void resizeEvent(QResizeEvent* event) override;
 
 private:
+    void setHead();
+
     FitText* m_head;
     FitText* m_words;
+    bool m_isBlank = true;
     bool m_grown = false;
 };
 

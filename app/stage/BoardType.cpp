@@ -37,7 +37,7 @@ BoardType BoardType::forDistance(Length distance, double pixelsPerMillimetre) {
             std::max(kLeastNear, pixels(Length::fromMetres(kAtTheKeysMetres), theme::kLeastArcMinutes))};
 }
 
-BoardRows BoardRows::forType(const BoardType& type) {
+BoardRows BoardRows::forType(const BoardType& type, BoardUse use) {
     const double line = kLineBody + 0.01;
     const double digits = kDigitBody + 0.02;
     BoardRows rows;
@@ -52,16 +52,17 @@ BoardRows BoardRows::forType(const BoardType& type) {
     rows.lines = parts(type.near, 1.25);
     rows.prompts = parts(type.near, 2.2) + air;
     rows.keys = parts(type.near, 1.4) + air;
+    rows.rehearsal = use == BoardUse::Rehearsal ? rows.keys : 0;
     return rows;
 }
 
 int BoardRows::sum() const {
-    constexpr int kGaps = 7;
-    return clock + action + next + details + stations + lines + prompts + keys + kGaps * gap + 2 * margin;
+    const int gaps = rehearsal > 0 ? 8 : 7;
+    return clock + action + next + details + stations + lines + prompts + keys + rehearsal + gaps * gap + 2 * margin;
 }
 
-BoardType fittedTo(QSize size, const BoardType& wanted) {
-    const auto fits = [&](const BoardType& type) { return BoardRows::forType(type).sum() <= size.height(); };
+BoardType fittedTo(QSize size, const BoardType& wanted, BoardUse use) {
+    const auto fits = [&](const BoardType& type) { return BoardRows::forType(type, use).sum() <= size.height(); };
     BoardType type = wanted;
     // A board with room to spare grows as a whole, to twice its size; its lines keep their words as long as it is wide.
     constexpr int kMostPercent = 200;

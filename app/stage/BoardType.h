@@ -20,6 +20,9 @@ struct BoardType {
     bool operator==(const BoardType&) const = default;
 };
 
+/// A rehearsal has a row more than a class.
+enum class BoardUse { Class, Rehearsal };
+
 /// Heights in pixels; what is over goes to the details.
 struct BoardRows {
     int clock = 0;
@@ -30,15 +33,16 @@ struct BoardRows {
     int lines = 0;  ///< cues and notices
     int prompts = 0;
     int keys = 0;
-    int gap = 0;     ///< between rows
-    int margin = 0;  ///< above the first and below the last
-    static BoardRows forType(const BoardType& type);
+    int gap = 0;        ///< between rows
+    int margin = 0;     ///< above the first and below the last
+    int rehearsal = 0;  ///< its own row; none in a class
+    static BoardRows forType(const BoardType& type, BoardUse use = BoardUse::Class);
     int sum() const;
 };
 
 /// `wanted`, with its live type made smaller until the rows fit a board of `size`, or all of it larger where there is
 /// room.
-BoardType fittedTo(QSize size, const BoardType& wanted);
+BoardType fittedTo(QSize size, const BoardType& wanted, BoardUse use = BoardUse::Class);
 
 /// What a board of `size` pixels can show from `distance`.
 struct BoardReach {

@@ -148,16 +148,39 @@ ActionView tapView(const Guide& guide, const Moment& moment) {
     return {BoardWords::tr("Now"), Words::sentence(Words::prompt(tap, moment)), {}, {}, {}};
 }
 
-// What is watched for in a canner, as the step that it ends says it.
-ActionView sightView(const Prompt& hold, const Moment& moment) {
+/// What a held prompt about a sight waits for; null for every other prompt.
+const Activity* awaitedBy(const Prompt& hold, const Moment& moment) {
+    const bool sees = hold.kind == PromptKind::SeeBoil || hold.kind == PromptKind::SeeSteam ||
+                      hold.kind == PromptKind::SeePressure || hold.kind == PromptKind::SeeZero;
+    if (!sees || hold.load < 0) {
+        return nullptr;
+    }
     const auto l = static_cast<std::size_t>(hold.load);
     const auto sight = awaitedSight(moment.network.loads[l], moment.state.loads[l]);
-    const Activity& ends = moment.network.activities[static_cast<std::size_t>(sight->activity)];
+    return sight ? &activityAt(moment, sight->activity) : nullptr;
+}
+
+// What is watched for in a canner, as the step that it ends says it.
+ActionView sightView(const Prompt& hold, const Moment& moment) {
+    const Activity* ends = awaitedBy(hold, moment);
     return {BoardWords::tr("Hands free"),
-            BoardWords::tr("Watch for: %1").arg(Words::inSentence(toQt(ends.lookFor))),
-            toQt(ends.detail),
+            sightWords(hold, moment),
+            ends != nullptr ? toQt(ends->detail) : QString(),
             {},
             {}};
+}
+
+ActionView liftView(const Prompt& hold, const Moment& moment) {
+    const Load& load = moment.network.loads[static_cast<std::size_t>(hold.load)];
+    const QString how = BoardWords::tr("Straight up, an inch apart, no draught. Do not tighten the bands.");
+    const QString name = Words::sentence(Words::load(hold.load, moment.network));
+    // Steam that is left under the lid of a pressure canner scalds: how it is opened goes before all else.
+    return {BoardWords::tr("Now"),
+            load.pressure ? BoardWords::tr("Open the lid away from the face, then lift")
+                          : Words::sentence(Words::prompt(hold, moment)),
+            load.pressure ? QStringLiteral("%1: %2").arg(name, Words::inSentence(how)) : how,
+            {},
+            cautionsOf(load.lift, moment)};
 }
 
 ActionView holdView(const Prompt& hold, const Moment& moment) {
@@ -171,28 +194,16 @@ ActionView holdView(const Prompt& hold, const Moment& moment) {
         case PromptKind::SeeSteam:
         case PromptKind::SeePressure:
         case PromptKind::SeeZero:
-            return sightView(hold, moment);
         case PromptKind::SeeBoil:
-            if (moment.network.loads[static_cast<std::size_t>(hold.load)].method == Method::AtmosphericSteam) {
-                return sightView(hold, moment);
-            }
-            return {BoardWords::tr("Hands free"),
-                    BoardWords::tr("Watch for the rolling boil"),
-                    BoardWords::tr("Big bubbles break all over the surface and do not stop when it is stirred."),
-                    {},
-                    {}};
+            return sightView(hold, moment);
         case PromptKind::VouchBoil:
             return {BoardWords::tr("Answer first"),
                     BoardWords::tr("Did it hold?"),
-                    Words::sentence(Words::prompt(hold, moment)),
+                    BoardWords::tr("Hold = yes: %1").arg(Words::inSentence(Words::prompt(hold, moment))),
                     {},
                     BoardWords::tr("If nobody can say so: L, lost, counts again from the full time.")};
         case PromptKind::StartLift:
-            return {BoardWords::tr("Now"),
-                    Words::sentence(Words::prompt(hold, moment)),
-                    BoardWords::tr("Straight up, an inch apart, no draught. Do not tighten the bands."),
-                    {},
-                    cautionsOf(moment.network.loads[static_cast<std::size_t>(hold.load)].lift, moment)};
+            return liftView(hold, moment);
         default:
             return {BoardWords::tr("Now"), Words::sentence(Words::prompt(hold, moment)), {}, {}, {}};
     }
@@ -243,12 +254,21 @@ const std::vector<Remedy>* remediesKnown(const OutlookAnswer* ahead) {
     return ahead != nullptr && ahead->late ? &ahead->outlook.remedies : nullptr;
 }
 
+constexpr Millis kOverFrom{60'000};  // under a minute the zero of a countdown says it as well
+
 void addTimes(TileView& view, const StationStrip& strip, const Moment& moment) {
     const ActivityState& state = moment.state.activities[static_cast<std::size_t>(strip.activity)];
     const Activity& activity = activityAt(moment, strip.activity);
     const QString until = activity.lookFor.empty() ? BoardWords::tr("until it is seen")
                                                    : BoardWords::tr("until: %1").arg(toQt(activity.lookFor));
-    if (strip.nextLook) {
+    const std::optional<Millis> due = strip.nextLook ? strip.nextLook : strip.endsAt;
+    if (due && moment.elapsed - *due >= kOverFrom) {
+        view.isOver = true;
+        view.big =
+            BoardWords::tr("over by %1 min")
+                .arg(static_cast<qlonglong>(std::chrono::floor<std::chrono::minutes>(moment.elapsed - *due).count()));
+        view.note = BoardWords::tr("since %1").arg(timeOfDay(moment.utcAt(*due)));
+    } else if (strip.nextLook) {
         view.big = boardCountdown(*strip.nextLook - moment.elapsed);
         view.note = BoardWords::tr("look %1 at %2").arg(state.pulses + 1).arg(timeOfDay(moment.utcAt(*strip.nextLook)));
     } else if (strip.endsAt) {
@@ -344,6 +364,15 @@ ActionView actionView(const Guide& guide, const Moment& moment) {
     return view;
 }
 
+QString sightWords(const Prompt& hold, const Moment& moment) {
+    const Activity* ends = awaitedBy(hold, moment);
+    if (ends == nullptr) {
+        return {};
+    }
+    return ends->lookFor.empty() ? BoardWords::tr("Watch for the rolling boil")
+                                 : BoardWords::tr("Watch for: %1").arg(Words::inSentence(toQt(ends->lookFor)));
+}
+
 QString detailsOf(const ActionView& view) {
     // Cautions first: what is left away at the end for want of room should be what a glance at the pot tells, too.
     QStringList parts{view.aside, view.live.contains(view.amounts) ? QString() : view.amounts,
@@ -380,6 +409,13 @@ StepView stepView(const Guide& guide, const Moment& moment) {
 
 QString nextView(const Guide& guide, const Moment& moment) {
     if (!guide.next) {
+        return BoardWords::tr("nothing more");
+    }
+    const bool lifting =
+        guide.hold && guide.hold->kind == PromptKind::StartLift && !(guide.tap && isUrgent(guide.tap->kind));
+    const int named =
+        lifting ? moment.network.loads[static_cast<std::size_t>(guide.hold->load)].lift : shownActivity(guide);
+    if (*guide.next == named) {
         return {};
     }
     const int rest = guide.tap && guide.tap->kind == PromptKind::TurnHeatOff
@@ -482,11 +518,15 @@ PointsView pointsView(const Guide& guide, const Moment& moment) {
         said += moment.network.talk[i].mustSay && moment.state.said[i] ? 1 : 0;
     }
     PointsView view;
+    const auto& talk = moment.network.talk;
+    if (std::none_of(talk.begin(), talk.end(), [](const NetworkTalk& point) { return point.mustSay; })) {
+        return view;
+    }
     view.head = BoardWords::tr("Must be said: %1 open, %2 said").arg(guide.openPoints.size()).arg(said);
     QStringList lines;
     for (std::size_t i = 0; i < guide.openPoints.size() && i < kPointsShown; ++i) {
-        const NetworkTalk& talk = moment.network.talk[static_cast<std::size_t>(guide.openPoints[i])];
-        lines << QStringLiteral("☐ %1  %2").arg(QString::number(i + 1), toQt(talk.text));
+        lines << QStringLiteral("☐ %1  %2")
+                     .arg(QString::number(i + 1), toQt(talk[static_cast<std::size_t>(guide.openPoints[i])].text));
     }
     view.list = guide.openPoints.empty() ? BoardWords::tr("✓ All of it is said.") : lines.join(QLatin1Char('\n'));
     return view;

@@ -24,10 +24,13 @@ ActionView actionView(const Guide& guide, const Moment& moment);
 /// The activity that the action is about; -1 where it is about none.
 int shownActivity(const Guide& guide);
 
+/// "Watch for: the gauge at 11 psi": the boil, steam, pressure or zero that `hold` stands for; empty for anything else.
+QString sightWords(const Prompt& hold, const Moment& moment);
+
 /// The parts of the action that are read by stepping up, in the order in which they are wanted.
 QString detailsOf(const ActionView& view);
 
-/// What comes after this; empty when nothing does.
+/// What comes after this, or that nothing does; empty where it is what the action names already.
 QString nextView(const Guide& guide, const Moment& moment);
 
 /// By rising urgency. It changes weight and shape of a tile, and puts a word on it; never its place.
@@ -40,6 +43,7 @@ struct TileView {
     QString note;   ///< the end time, or what it waits for
     QString badge;  ///< "DUE"; empty when nothing is wanted
     Urge urge = Urge::Idle;
+    bool isOver = false;  ///< `big` says by how much its time is over
     bool operator==(const TileView&) const = default;
 };
 TileView tileView(const StationStrip& strip, const Guide& guide, const Moment& moment);
@@ -86,7 +90,7 @@ RemedyView remedyView(const Guide& guide, const OutlookAnswer* ahead, const Mome
 QString cuesView(const Guide& guide, const Moment& moment);
 
 struct PointsView {
-    QString head;  ///< "To say: 3 open, 2 said"
+    QString head;  ///< "To say: 3 open, 2 said"; empty, as the list is, in a class without points
     QString list;  ///< the next few open points, numbered
     bool operator==(const PointsView&) const = default;
 };

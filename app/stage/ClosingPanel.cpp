@@ -39,8 +39,9 @@ std::vector<Choice> closingChoices(const Moment& moment) {
         aside.kind = CommandKind::SetAside;
         aside.load = load;
         const LoadPhase phase = moment.state.loads[static_cast<std::size_t>(load)].phase;
+        const Method method = moment.network.loads[static_cast<std::size_t>(load)].method;
         choices.push_back({ClosingPanel::tr("%1 is open (%2): set it aside?")
-                               .arg(Words::sentence(Words::load(load, moment.network)), Words::phase(phase)),
+                               .arg(Words::sentence(Words::load(load, moment.network)), Words::phase(phase, method)),
                            aside, true});
     }
     for (const int station : open.hot) {
@@ -135,7 +136,7 @@ void ClosingPanel::present(const Moment& moment) {
 
 void ClosingPanel::setType(const BoardType& type) {
     m_head->setLargest(type.least * 3 / 4);
-    m_more->setLargest(type.near);
+    m_more->setLargest(type.near * 4 / 3);
     m_close->setLargest(type.least * 2 / 3);
 }
 

@@ -121,6 +121,21 @@ std::vector<Choice> boilSeenChoices(const Moment& moment) {
     return choices;
 }
 
+bool isSeenAtOnce(const std::vector<Choice>& choices, const Guide& guide, const Moment& moment) {
+    if (choices.size() != 1) {
+        return false;
+    }
+    const Command& command = choices.front().command;
+    const auto load = static_cast<std::size_t>(command.load);
+    if (load >= moment.state.loads.size() || !awaitedSight(moment.network.loads[load], moment.state.loads[load])) {
+        return true;
+    }
+    const bool startsCount = command.kind == CommandKind::SeeBoil || command.kind == CommandKind::SeeSteam ||
+                             command.kind == CommandKind::SeePressure;
+    return startsCount && guide.hold && guide.hold->command.kind == command.kind &&
+           guide.hold->command.load == command.load;
+}
+
 std::vector<Choice> boilLostChoices(const Moment& moment) {
     std::vector<Choice> choices;
     for (const int load : loadsWhere(moment, mustHold)) {

@@ -22,6 +22,9 @@ struct Choice {
 /// One choice for each load it could mean. Never empty: with no load it could mean, the one choice names the
 /// first load, so that the session refuses it with the reason.
 std::vector<Choice> boilSeenChoices(const Moment& moment);
+/// Whether the one choice may be sent by the key alone: the board's own held prompt stands for that very boil, steam or
+/// pressure, or nothing is awaited and the session is to say why not. Anything else is asked about first, by value.
+bool isSeenAtOnce(const std::vector<Choice>& choices, const Guide& guide, const Moment& moment);
 std::vector<Choice> boilLostChoices(const Moment& moment);
 std::vector<Choice> heatOffChoices(const Moment& moment);
 

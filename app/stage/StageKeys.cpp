@@ -74,8 +74,8 @@ Cause causeOf(int qtKey) {
 
 const std::vector<KeyHint>& keyHints() {
     static const std::vector<KeyHint> hints{
-        {StageKey::BoilSeen, QStringLiteral("B"), KeyWords::tr("Boil seen (hold)")},
-        {StageKey::BoilLost, QStringLiteral("L"), KeyWords::tr("Boil lost")},
+        {StageKey::BoilSeen, QStringLiteral("B"), KeyWords::tr("Seen (hold)")},
+        {StageKey::BoilLost, QStringLiteral("L"), KeyWords::tr("Lost")},
         {StageKey::HeatOff, QStringLiteral("H"), KeyWords::tr("Heat off")},
         {StageKey::Undo, QStringLiteral("U"), KeyWords::tr("Undo")},
         {StageKey::TickPoint, QStringLiteral("T"), KeyWords::tr("Said")},

@@ -23,6 +23,7 @@ QString stageSheet(int near) {
                "QFrame[recall=\"true\"] { background: %1; border: 4px double %4; }"
                "QLabel[kind=\"boardTitle\"] { color: %5; font-size: %8px; font-weight: bold; }"
                "QLabel[kind=\"boardQuiet\"] { color: %6; font-size: %7px; }"
+               "QFrame[recall=\"true\"] QLabel[kind=\"boardQuiet\"] { font-size: %8px; }"
                "#stage QPushButton { background: %1; color: %5; border: 1px solid %3; border-radius: 3px;"
                " padding: 2px 5px; font-size: %7px; text-align: left; }"
                "QFrame[pause=\"true\"] { background: %10; border-radius: 4px; }"
@@ -283,9 +284,11 @@ void StagePage::fitType() {
     if (m_session == nullptr) {
         return;
     }
-    const BoardType type = fittedTo(size(), BoardType::forDistance(m_session->network().readingDistance,
-                                                                   theme::pixelPitch(screen()).pixelsPerMillimetre));
-    const BoardRows rows = BoardRows::forType(type);
+    const BoardUse use = m_session->isRehearsal() ? BoardUse::Rehearsal : BoardUse::Class;
+    const BoardType wanted =
+        BoardType::forDistance(m_session->network().readingDistance, theme::pixelPitch(screen()).pixelsPerMillimetre);
+    const BoardType type = fittedTo(size(), wanted, use);
+    const BoardRows rows = BoardRows::forType(type, use);
     layout()->setContentsMargins(2 * rows.margin, rows.margin, 2 * rows.margin, rows.margin);
     layout()->setSpacing(rows.gap);
     m_middle->layout()->setSpacing(rows.gap);
@@ -297,7 +300,7 @@ void StagePage::fitType() {
                                     {m_lines, rows.lines},
                                     {m_prompts, rows.prompts},
                                     {m_keyRow, rows.keys},
-                                    {m_rehearsal, rows.keys}}) {
+                                    {m_rehearsal, rows.rehearsal}}) {
         row->setSizePolicy(QSizePolicy::Ignored, QSizePolicy::Fixed);
         row->setFixedHeight(high);
     }

@@ -113,6 +113,7 @@ private:
     void rehearse(RehearsalKey key, int qtKey);
     void runDrill(Drill drill);
     bool isAsking() const { return m_choice->isVisible() || m_reading->isVisible() || m_closing->isVisible(); }
+    void offerSight(Cause cause);
     void offer(const QString& question, const std::vector<Choice>& choices, Cause cause);
     void tickPoint(std::size_t index, Cause cause);
     void promptsShown(PromptSlot slot);

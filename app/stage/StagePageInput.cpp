@@ -10,6 +10,10 @@ void StagePage::keyPressEvent(QKeyEvent* event) {
     if (event->isAutoRepeat() || m_session == nullptr) {
         return;
     }
+    if (event->modifiers() & (Qt::ControlModifier | Qt::AltModifier | Qt::MetaModifier)) {
+        QWidget::keyPressEvent(event);  // meant for the desktop or another program, never for a canner
+        return;
+    }
     if (isReading()) {
         m_recall->hide();
         m_remedies->hide();
@@ -112,7 +116,7 @@ void StagePage::act(Source source, Press press) {
             return;
         case Press::Hold:
             if (source == Source::BoilKey) {
-                offer(tr("Which load is at a rolling boil?"), boilSeenChoices(m_session->moment()), m_holdCause);
+                offerSight(m_holdCause);
             } else {
                 answer(m_session->guide().hold, m_holdCause, tr("Nothing waits for a held press."));
             }
@@ -240,6 +244,16 @@ void StagePage::ownKey(StageKey key, Cause cause) {
         case StageKey::Next:
         case StageKey::None:
             return;
+    }
+}
+
+void StagePage::offerSight(Cause cause) {
+    const std::vector<Choice> choices = boilSeenChoices(m_session->moment());
+    if (isSeenAtOnce(choices, m_session->guide(), m_session->moment())) {
+        m_session->perform(choices.front().command, cause);
+    } else {
+        m_choice->ask(tr("What is seen?"), choices, ChoicePanel::Ask::Once);
+        refreshPrompts();
     }
 }
 

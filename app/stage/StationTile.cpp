@@ -112,9 +112,11 @@ void StationTile::paintEvent(QPaintEvent* event) {
     }
     paintFitted(painter, what, m_view.what, m_wordPixels, heavy);
     // The words of an end-point need the room more than "watch" does.
-    const bool counts = countsDown(m_view);
+    const bool counts = countsDown(m_view) || m_view.isOver;
     const QRect word(big.left(), big.top(), big.width(), counts ? big.height() : big.height() / 2);
-    if (counts) {
+    if (m_view.isOver) {
+        paintFitted(painter, big, m_view.big, m_countdownPixels, heavy);
+    } else if (counts) {
         paintCountdown(painter);
     } else {
         paintFitted(painter, word, m_view.big, m_countdownPixels, heavy);

@@ -23,8 +23,8 @@ using namespace brinebell;
 
 class Album {
 public:
-    Album(const QString& folder, int width, int height)
-        : m_folder(folder), m_bench(demonstrationClass(), width, height) {
+    Album(const QString& folder, int width, int height, const QString& classFile = demonstrationClass())
+        : m_folder(folder), m_bench(classFile, width, height) {
         // As on a screen of 15.6 inches, whatever the one is that draws.
         constexpr double kFifteenInchWidth = 345.4;
         theme::keepMeasure(*m_bench.window.screen(), width / kFifteenInchWidth);
@@ -53,6 +53,8 @@ public:
     }
 
     void takeAll();
+    void takeRehearsal();
+    void takePressure();
 
 private:
     QDir m_folder;
@@ -91,7 +93,14 @@ void Album::takeAll() {
     m_bench.pass(std::chrono::minutes(2));
     take(QStringLiteral("09-timing"));
     takeAudience(QStringLiteral("20-audience-timing"));
-    m_bench.pass(std::chrono::minutes(2));
+    m_bench.tap(Qt::Key_Q);
+    m_bench.pass(std::chrono::minutes(1));
+    take(QStringLiteral("18-question-pause"));
+    m_bench.tap(Qt::Key_Q);
+    m_bench.tap(Qt::Key_C);
+    take(QStringLiteral("19-close-with-things-open"));
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Escape);
+    m_bench.pass(std::chrono::minutes(1));
     m_bench.clock.advance(std::chrono::minutes(3));
     m_bench.window.session()->wake();
     take(QStringLiteral("10-unwatched"));
@@ -115,6 +124,37 @@ void Album::takeAll() {
     take(QStringLiteral("17-review"));
 }
 
+void Album::takeRehearsal() {
+    m_bench.window.startSession({true, 1});
+    take(QStringLiteral("30-rehearsal-ready"));
+    m_bench.tap();
+    m_bench.driveUntil([&] { return !m_bench.guide().handsOn.empty() && m_bench.guide().handsOn.front() > 1; });
+    take(QStringLiteral("31-rehearsal-work"));
+    m_bench.driveUntil([&] { return m_bench.guide().hold && m_bench.guide().hold->kind == PromptKind::CheckWater; });
+    m_bench.hold(Qt::Key_B);
+    take(QStringLiteral("32-rehearsal-what-is-seen"));
+}
+
+void Album::takePressure() {
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Space);
+    const auto holds = [&](PromptKind kind) {
+        m_bench.driveUntil([&] { return m_bench.guide().hold && m_bench.guide().hold->kind == kind; });
+        m_bench.pass(std::chrono::seconds(2));
+    };
+    m_bench.tap();
+    holds(PromptKind::SeeSteam);
+    take(QStringLiteral("40-pressure-steam"));
+    holds(PromptKind::SeePressure);
+    take(QStringLiteral("41-pressure-weight"));
+    takeAudience(QStringLiteral("42-audience-weight"));
+    m_bench.driveUntil([&] { return phaseIs(LoadPhase::Timing); });
+    m_bench.tap(Qt::Key_C);
+    take(QStringLiteral("43-pressure-close"));
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Escape);
+    holds(PromptKind::StartLift);
+    take(QStringLiteral("44-pressure-lift"));
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
@@ -135,8 +175,10 @@ int main(int argc, char** argv) {
         theme::setLook(theme::Look::Light, theme::Keep::No);
     }
     QDir().mkpath(arguments[1]);
-    Album(arguments[1], arguments.value(2, QStringLiteral("1366")).toInt(),
-          arguments.value(3, QStringLiteral("768")).toInt())
-        .takeAll();
+    const int width = arguments.value(2, QStringLiteral("1366")).toInt();
+    const int height = arguments.value(3, QStringLiteral("768")).toInt();
+    Album(arguments[1], width, height).takeAll();
+    Album(arguments[1], width, height).takeRehearsal();
+    Album(arguments[1], width, height, QStringLiteral(BRINEBELL_CANNERS "/weighted-class.toml")).takePressure();
     return 0;
 }

@@ -143,6 +143,37 @@ TEST_F(OnStage, SaysThatOneSecondOfTheBoilKeyIsAsGoodAsTheHeldPress) {
     EXPECT_EQ(bench.window.session()->events().back().cause, Cause::HeldKey);
 }
 
+TEST_F(OnStage, AsksWhatIsSeenWhereTheCannerWaitsForItsWater) {
+    ASSERT_TRUE(
+        bench.driveUntil([&] { return bench.guide().hold && bench.guide().hold->kind == PromptKind::CheckWater; }));
+    const std::size_t before = bench.window.session()->events().size();
+    bench.hold(Qt::Key_B);
+    EXPECT_EQ(bench.window.session()->events().size(), before);
+    bench.pass(OneKey::kReadingTime);
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_1);
+    EXPECT_EQ(bench.window.session()->events().back().kind, EventKind::WaterChecked);
+}
+
+TEST_F(OnStage, SaysByValueWhatTheSeenKeyWouldConfirm) {
+    ASSERT_TRUE(
+        bench.driveUntil([&] { return bench.guide().hold && bench.guide().hold->kind == PromptKind::CheckWater; }));
+    const std::vector<Choice> choices = boilSeenChoices(bench.window.session()->moment());
+    ASSERT_EQ(choices.size(), 1U);
+    EXPECT_TRUE(choices.front().words.contains(QStringLiteral("1 in over the lids")))
+        << choices.front().words.toStdString();
+}
+
+TEST_F(OnStage, LeavesKeysOfOtherProgramsAlone) {
+    ASSERT_TRUE(reachTiming());
+    for (const Qt::KeyboardModifier with : {Qt::ControlModifier, Qt::AltModifier, Qt::MetaModifier}) {
+        bench.pass(OneKey::kReadingTime);
+        QTest::keyClick(&bench.stage(), Qt::Key_L, with);
+        bench.clock.advance(OneKey::kSettle);
+        bench.stage().pollKeys();
+        EXPECT_EQ(bench.window.session()->state().loads[0].phase, LoadPhase::Timing);
+    }
+}
+
 TEST_F(OnStage, AsksAboutABoilThatNobodyWatched) {
     ASSERT_TRUE(reachTiming());
     bench.pass(Millis(5'000));

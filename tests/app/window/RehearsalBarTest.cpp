@@ -95,7 +95,10 @@ TEST_F(Rehearsing, GoesForwardToTheNextEvent) {
 
 TEST_F(Rehearsing, HoldsALateBoilBack) {
     ASSERT_TRUE(reach(LoadPhase::Lowered));
-    bench.hold(Qt::Key_B);
+    bench.hold(Qt::Key_B);  // asks what is seen: the water is not the boil
+    ASSERT_FALSE(load().waterChecked);
+    bench.pass(OneKey::kReadingTime);
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_1);
     ASSERT_TRUE(load().waterChecked);
     drill(Qt::Key_1);
     ASSERT_TRUE(session().withheld());

@@ -8,6 +8,7 @@
 #include <QPainter>
 #include <QScreen>
 #include <QTest>
+#include <QVBoxLayout>
 #include <cmath>
 
 #include "ScreenMeasure.h"
@@ -149,6 +150,50 @@ TEST_P(LiveLines, ShowCountdownsAtTwentyTwoMinutesOfArc) {
 INSTANTIATE_TEST_SUITE_P(FifteenInches, LiveLines,
                          testing::Values(Screen{{1366, 768}, 1}, Screen{{1366, 768}, 2}, Screen{{1920, 1080}, 1},
                                          Screen{{1920, 1080}, 2}, Screen{{3840, 2160}, 1}, Screen{{3840, 2160}, 2}));
+
+/// The rows of the board from top to bottom, as they stand on `page`.
+std::vector<QRect> rowsOf(const QWidget& page) {
+    std::vector<QRect> rows;
+    const auto collect = [&](const auto& again, const QLayout& layout) -> void {
+        for (int i = 0; i < layout.count(); ++i) {
+            const QWidget* row = layout.itemAt(i)->widget();
+            if (row == nullptr || !row->isVisible()) {
+                continue;
+            }
+            if (qobject_cast<const QVBoxLayout*>(row->layout()) != nullptr && row->parentWidget() == &page) {
+                again(again, *row->layout());
+            } else {
+                rows.emplace_back(row->mapTo(&page, QPoint(0, 0)), row->size());
+            }
+        }
+    };
+    collect(collect, *page.layout());
+    return rows;
+}
+
+class Rows : public testing::TestWithParam<bool> {};
+
+TEST_P(Rows, StandOneBelowTheOtherOnASmallLaptop) {
+    Bench bench(demonstrationClass());
+    theme::keepMeasure(*bench.window.screen(), 1366 / kFifteenInchWidth);
+    bench.window.startSession({GetParam(), 1});
+    bench.tap();
+    StagePage page(bench.clock);
+    page.resize(1366, 768);
+    page.setSession(bench.window.session());
+    page.show();
+    QCoreApplication::processEvents();
+    const std::vector<QRect> rows = rowsOf(page);
+    EXPECT_EQ(rows.size(), GetParam() ? 9U : 8U);
+    for (std::size_t i = 1; i < rows.size(); ++i) {
+        EXPECT_GT(rows[i].top(), rows[i - 1].bottom()) << i;
+    }
+    EXPECT_LE(rows.back().bottom(), page.rect().bottom());
+    page.setSession(nullptr);
+    theme::keepMeasure(*bench.window.screen(), 0.0);
+}
+
+INSTANTIATE_TEST_SUITE_P(InAClassAndInARehearsal, Rows, testing::Bool());
 
 // Worked by hand: a 13.3-inch screen of 1366 x 768 is 294.5 mm wide; at 3 m a capital of 22' has 19.2 mm.
 TEST(BoardReach, SaysThatThirteenInchesAreTooFewForThreeMetres) {
