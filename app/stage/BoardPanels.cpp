@@ -71,6 +71,7 @@ void ClockLine::present(const ClockView& view, const QString& mode) {
     m_class->setText(view.classEnd);
     m_classWords->setText(tr("class end\n(%1)").arg(view.classPlanned));
     m_latest->setText(view.latest);
+    m_latestHead->setVisible(!view.latest.isEmpty() && view.latest.front().isDigit());
     m_latestWords->setText(view.latestWords);
     m_latestWords->setBold(view.latestPresses);
     m_latestWords->setInk(view.latestPresses ? Ink::Call : Ink::Quiet, Ground::Board);

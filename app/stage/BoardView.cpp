@@ -172,13 +172,11 @@ ActionView sightView(const Prompt& hold, const Moment& moment) {
 
 ActionView liftView(const Prompt& hold, const Moment& moment) {
     const Load& load = moment.network.loads[static_cast<std::size_t>(hold.load)];
-    const QString how = BoardWords::tr("Straight up, an inch apart, no draught. Do not tighten the bands.");
-    const QString name = Words::sentence(Words::load(hold.load, moment.network));
     // Steam that is left under the lid of a pressure canner scalds: how it is opened goes before all else.
     return {BoardWords::tr("Now"),
             load.pressure ? BoardWords::tr("Open the lid away from the face, then lift")
                           : Words::sentence(Words::prompt(hold, moment)),
-            load.pressure ? QStringLiteral("%1: %2").arg(name, Words::inSentence(how)) : how,
+            BoardWords::tr("Straight up, an inch apart, bands alone"),
             {},
             cautionsOf(load.lift, moment)};
 }

@@ -111,7 +111,8 @@ std::vector<Choice> boilSeenChoices(const Moment& moment) {
             if (sight->command == CommandKind::SeePressure) {
                 command.value = planned.pressure->gaugePsi;
             }
-            choices.push_back({Words::prompt({promptOf(sight->command), command, -1, load, -1}, moment), command});
+            const Prompt seen{promptOf(sight->command), command, -1, load, -1};
+            choices.push_back({Words::sentence(Words::prompt(seen, moment)), command});
         }
     }
     if (choices.empty()) {

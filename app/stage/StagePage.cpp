@@ -242,6 +242,7 @@ void StagePage::refresh() {
 void StagePage::refreshPrompts() {
     // What a press does must always stand on the screen, so the prompts step back while a panel takes the keys.
     if (isReading() || isAsking()) {
+        placeOverlays();
         const QString why = isReading() ? tr("Any key goes back to the board") : tr("The question above comes first");
         m_tapBox->setIdle(why);
         m_holdBox->setIdle(why);

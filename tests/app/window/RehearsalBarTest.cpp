@@ -31,6 +31,15 @@ protected:
     bool reach(LoadPhase phase) {
         return bench.driveUntil([&] { return load().phase == phase; });
     }
+    /// By the key for it. Where the board's own held prompt is about something else it asks first, and is answered.
+    void sayItIsSeen() {
+        bench.hold(Qt::Key_B);
+        if (QApplication::focusWidget() != &bench.stage()) {
+            pass(OneKey::kReadingTime);
+            QTest::keyClick(QApplication::focusWidget(), Qt::Key_1);
+            QCoreApplication::processEvents();
+        }
+    }
     void drill(Qt::Key digit) {
         bench.tap(Qt::Key_G);
         pass(OneKey::kReadingTime);
@@ -95,21 +104,18 @@ TEST_F(Rehearsing, GoesForwardToTheNextEvent) {
 
 TEST_F(Rehearsing, HoldsALateBoilBack) {
     ASSERT_TRUE(reach(LoadPhase::Lowered));
-    bench.hold(Qt::Key_B);  // asks what is seen: the water is not the boil
-    ASSERT_FALSE(load().waterChecked);
-    bench.pass(OneKey::kReadingTime);
-    QTest::keyClick(QApplication::focusWidget(), Qt::Key_1);
+    sayItIsSeen();
     ASSERT_TRUE(load().waterChecked);
     drill(Qt::Key_1);
     ASSERT_TRUE(session().withheld());
-    bench.hold(Qt::Key_B);
+    sayItIsSeen();
     EXPECT_EQ(load().phase, LoadPhase::Lowered);
     EXPECT_TRUE(bench.stage().notice().contains(QStringLiteral("holds it back")))
         << bench.stage().notice().toStdString();
     const auto heatUp = static_cast<std::size_t>(session().network().loads[0].heatUp);
     pass(*session().state().activities[heatUp].started +
          Millis(session().network().activities[heatUp].duration.likely) + Millis(minutes(15)) - elapsed());
-    bench.hold(Qt::Key_B);
+    sayItIsSeen();
     EXPECT_EQ(load().phase, LoadPhase::Timing);
 }
 
