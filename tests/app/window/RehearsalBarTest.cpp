@@ -119,6 +119,15 @@ TEST_F(Rehearsing, HoldsALateBoilBack) {
     EXPECT_EQ(load().phase, LoadPhase::Timing);
 }
 
+TEST_F(Rehearsing, AsksBetweenTheClocksAndTheStations) {
+    ASSERT_TRUE(reach(LoadPhase::Lowered));
+    bench.hold(Qt::Key_B);
+    const auto* panel = bench.stage().findChild<ChoicePanel*>();
+    ASSERT_TRUE(panel->isVisible());
+    EXPECT_GT(panel->geometry().top(), bench.stage().clockLine().geometry().bottom());
+    EXPECT_LT(panel->geometry().bottom(), bench.stage().stations().geometry().top());
+}
+
 TEST_F(Rehearsing, LosesTheBoilThroughTheSameMachine) {
     ASSERT_TRUE(reach(LoadPhase::Timing));
     drill(Qt::Key_2);

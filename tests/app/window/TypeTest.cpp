@@ -141,6 +141,13 @@ TEST_P(LiveLines, StandAtTwentyTwoMinutesOfArc) {
     EXPECT_GE(checked, 80);
 }
 
+TEST_P(LiveLines, SetOnlyTheTimeOfDayHeavyAmongTheClocks) {
+    EXPECT_TRUE(page.findChild<FitText*>(QStringLiteral("now"))->type().bold());
+    const auto* ends = page.findChild<FitText*>(QStringLiteral("classEnd"));
+    EXPECT_FALSE(ends->type().bold());
+    EXPECT_NE(ends->ink(), page.findChild<FitText*>(QStringLiteral("now"))->ink());
+}
+
 TEST_P(LiveLines, ShowCountdownsAtTwentyTwoMinutesOfArc) {
     ASSERT_TRUE(bench.driveUntil([&] { return bench.window.session()->state().loads[0].phase == LoadPhase::Timing; }));
     bench.pass(Millis(3'000));
