@@ -187,7 +187,7 @@ void StagePage::ownKey(StageKey key, Cause cause) {
         case StageKey::Undo:
             command.kind = CommandKind::Undo;
             if (m_session->perform(command, cause)) {
-                showNotice(tr("The last press is taken back."));
+                showNotice(Words::takenBack(m_session->events().back(), m_session->events(), m_session->network()));
             }
             return;
         case StageKey::TickPoint:
