@@ -8,6 +8,7 @@
 #include <optional>
 
 #include "bridge/Sessions.h"
+#include "desk/ClassPlanner.h"
 #include "desk/ClassShelf.h"
 
 class QComboBox;
@@ -43,6 +44,8 @@ public:
     const std::optional<PreparedClass>& prepared() const { return m_prepared; }
     QString faults() const;
     ClassPlanner& planner() { return *m_planner; }
+    /// Searching, or about to as soon as the page has been painted.
+    bool isPlanning() const { return m_planWaits || m_planner->isPlanning(); }
     ScreenPanel& screenPanel() { return *m_screen; }
     void focusStart();  ///< puts the keyboard on the button that starts the class
 

@@ -368,8 +368,8 @@ bool Application::moveInCanner() {
 }
 
 bool Application::findGap() {
-    const Millis gap(m_event.value);
-    if (gap <= Millis::zero() || gap > kLongestSpan) {
+    const Millis gap = std::min(Millis(m_event.value), kLongestSpan);
+    if (gap <= Millis::zero()) {
         return gap == Millis::zero();
     }
     for (LoadState& l : m_state.loads) {

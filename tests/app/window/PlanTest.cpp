@@ -45,7 +45,7 @@ Network fullDay() {
 
 bool waitUntilPlanned(PreparePage& page) {
     QSignalSpy planned(&page.planner(), &ClassPlanner::planned);
-    return !page.planner().isPlanning() || planned.wait(kLongest);
+    return !page.isPlanning() || planned.wait(kLongest);
 }
 
 class DeskWithDemonstration : public testing::Test {
