@@ -40,9 +40,8 @@ int capacityFor(const Canner& canner, JarSize jar) {
 }
 
 std::optional<std::string> whyNotForClasses(const Canner& canner) {
-    const bool pressure = canner.method == Method::PressureDial || canner.method == Method::PressureWeighted;
     const int quarts = capacityFor(canner, JarSize::Quart);
-    if (!pressure || quarts == 0 || quarts >= kLeastPressureQuarts) {
+    if (!isPressure(canner.method) || quarts == 0 || quarts >= kLeastPressureQuarts) {
         return std::nullopt;
     }
     return canner.name + " holds fewer than " + std::to_string(kLeastPressureQuarts) +

@@ -182,10 +182,6 @@ bool isLoadWork(ActivityKind kind);
 /// The activities of a load from lowering to lifting, each of which follows the one before it.
 std::vector<int> cannerChain(const Load& load);
 
-constexpr bool isPressure(Method method) {
-    return method == Method::PressureDial || method == Method::PressureWeighted;
-}
-
 /// The least wait between the lid's opening (or a pressure canner's pressure being gone) and lifting.
 constexpr Seconds restBeforeLifting(Method method) {
     return isPressure(method) ? kWaitBeforeOpening : kRestBeforeLifting;

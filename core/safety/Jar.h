@@ -14,6 +14,9 @@ namespace brinebell {
 enum class JarSize { QuarterPint, HalfPint, TwelveOunce, Pint, PintAndHalf, Quart, HalfGallon };
 enum class Pack { Hot, Raw };
 enum class Method { BoilingWater, AtmosphericSteam, PressureDial, PressureWeighted };
+constexpr bool isPressure(Method method) {
+    return method == Method::PressureDial || method == Method::PressureWeighted;
+}
 
 /// "quarter-pint", "half-pint", "12-ounce", "pint", "1-1/2-pint", "quart", "half-gallon".
 std::string_view toText(JarSize size);

@@ -81,10 +81,6 @@ std::string joined(const std::vector<std::string>& parts) {
     return text;
 }
 
-bool isPressure(Method method) {
-    return method == Method::PressureDial || method == Method::PressureWeighted;
-}
-
 class TableReader {
 public:
     explicit TableReader(Document& document) : m_root(document.root()) {}
