@@ -1,14 +1,12 @@
 #include "paper/SafetyNotice.h"
 
-#include <QCoreApplication>
-#include <string>
-
+#include "base/Language.h"
 #include "safety/SafetyNotice.h"
 
 namespace brinebell {
 
 QString safetyNotice() {
-    return QCoreApplication::translate("Paper", std::string(safetyFootnote()).c_str());
+    return QString::fromStdString(core::say(safetyFootnote()));
 }
 
 }  // namespace brinebell

@@ -4,6 +4,7 @@
 
 #include <optional>
 
+#include "base/Language.h"
 #include "base/QuotedText.h"
 
 namespace brinebell {
@@ -110,12 +111,12 @@ Result<Millis> utcFromText(std::string_view text) {
     const auto utc = moment(text);
     if (!utc) {
         return fail(ErrorCode::InvalidInput,
-                    fmt::format("{} is not a date and time such as 2026-09-12T17:30:00-06:00", quotedText(text)));
+                    core::say("{} is not a date and time such as 2026-09-12T17:30:00-06:00", quotedText(text)));
     }
     // An offset can carry a written year out of the range that utcText() prints.
     constexpr Millis kEnd = std::chrono::sys_days{std::chrono::year{10000} / 1 / 1}.time_since_epoch();
     if (*utc < Millis::zero() || *utc >= kEnd) {
-        return fail(ErrorCode::InvalidInput, fmt::format("{} is outside the years 1970 to 9999", quotedText(text)));
+        return fail(ErrorCode::InvalidInput, core::say("{} is outside the years 1970 to 9999", quotedText(text)));
     }
     return *utc;
 }

@@ -8,6 +8,7 @@
 #include <set>
 #include <tuple>
 
+#include "base/Language.h"
 #include "document/Scan.h"
 
 namespace brinebell {
@@ -32,26 +33,26 @@ std::string shown(std::string_view text) {
     return result;
 }
 
-std::string_view kindOf(const toml::node& node) {
+std::string kindOf(const toml::node& node) {
     switch (node.type()) {
         case toml::node_type::table:
-            return "a table";
+            return core::say("a table");
         case toml::node_type::array:
-            return "an array";
+            return core::say("an array");
         case toml::node_type::string:
-            return "text";
+            return core::say("text");
         case toml::node_type::integer:
-            return "a whole number";
+            return core::say("a whole number");
         case toml::node_type::floating_point:
-            return "a number";
+            return core::say("a number");
         case toml::node_type::boolean:
-            return "true or false";
+            return core::say("true or false");
         case toml::node_type::date:
         case toml::node_type::time:
         case toml::node_type::date_time:
-            return "a date or time";
+            return core::say("a date or time");
         default:
-            return "nothing";
+            return core::say("nothing");
     }
 }
 
@@ -61,7 +62,7 @@ std::string parserMessage(std::string_view description) {
     if (!message.empty()) {
         message[0] = static_cast<char>(std::tolower(static_cast<unsigned char>(message[0])));
     }
-    return "not valid TOML: " + message;
+    return core::say("not valid TOML: {}", message);
 }
 
 }  // namespace
@@ -93,10 +94,10 @@ void Document::State::checkText(std::string_view text, std::string_view what, co
     }
     if (characters > kMaxTextLength) {
         add(ErrorCode::OutOfRange,
-            fmt::format("{} of {} characters; at most {} are read", what, characters, kMaxTextLength), where);
+            core::say("{} of {} characters; at most {} are read", what, characters, kMaxTextLength), where);
     }
     if (control) {
-        add(ErrorCode::InvalidInput, fmt::format("{} with a control character other than line feed and tab", what),
+        add(ErrorCode::InvalidInput, core::say("{} with a control character other than line feed and tab", what),
             where);
     }
 }
@@ -106,19 +107,19 @@ void Document::State::checkText(std::string_view text, std::string_view what, co
 void Document::State::checkLimits(const toml::node& node, int depth) {
     const Place where = at(node.source().begin);
     if (const auto* text = node.as_string()) {
-        checkText(text->get(), "a text", where);
+        checkText(text->get(), core::say("a text"), where);
     }
     if (!node.is_table() && !node.is_array()) {
         return;
     }
     if (depth > kMaxDocumentDepth) {
-        add(ErrorCode::OutOfRange, fmt::format("nested deeper than {} levels", kMaxDocumentDepth), where);
+        add(ErrorCode::OutOfRange, core::say("nested deeper than {} levels", kMaxDocumentDepth), where);
         return;
     }
     if (const auto* array = node.as_array()) {
         if (array->size() > kMaxArrayLength) {
             add(ErrorCode::OutOfRange,
-                fmt::format("an array of {} elements; at most {} are read", array->size(), kMaxArrayLength), where);
+                core::say("an array of {} elements; at most {} are read", array->size(), kMaxArrayLength), where);
         }
         for (const toml::node& element : *array) {
             checkLimits(element, depth + 1);
@@ -126,7 +127,7 @@ void Document::State::checkLimits(const toml::node& node, int depth) {
         return;
     }
     for (const auto& [key, value] : *node.as_table()) {
-        checkText(key.str(), "a key", at(key.source().begin));
+        checkText(key.str(), core::say("a key"), at(key.source().begin));
         checkLimits(value, depth + 1);
     }
 }
@@ -164,13 +165,13 @@ struct Table::Node {
     const toml::node* require(std::string_view key) const {
         const toml::node* value = ask(key);
         if (value == nullptr) {
-            fault(ErrorCode::InvalidInput, fmt::format("{}: missing", key), head);
+            fault(ErrorCode::InvalidInput, core::say("{}: missing", key), head);
         }
         return value;
     }
 
     void wrongKind(std::string_view key, std::string_view wanted, const toml::node& found) const {
-        fault(ErrorCode::InvalidInput, fmt::format("{}: expected {}, found {}", key, wanted, kindOf(found)),
+        fault(ErrorCode::InvalidInput, core::say("{}: expected {}, found {}", key, wanted, kindOf(found)),
               state->at(found.source().begin));
     }
 
@@ -204,12 +205,12 @@ struct Table::Node {
     std::int64_t integer(std::string_view key, const toml::node& value, std::int64_t least, std::int64_t most) const {
         const auto* whole = value.as_integer();
         if (whole == nullptr) {
-            wrongKind(key, "a whole number", value);
+            wrongKind(key, core::say("a whole number"), value);
             return 0;
         }
         if (whole->get() < least || whole->get() > most) {
             const std::string wanted = least == most ? fmt::to_string(least) : fmt::format("{} to {}", least, most);
-            fault(ErrorCode::OutOfRange, fmt::format("{}: must be {}, found {}", key, wanted, whole->get()),
+            fault(ErrorCode::OutOfRange, core::say("{}: must be {}, found {}", key, wanted, whole->get()),
                   state->at(value.source().begin));
             return 0;
         }
@@ -219,11 +220,11 @@ struct Table::Node {
     std::string text(std::string_view key, const toml::node& value) const {
         const auto* text = value.as_string();
         if (text == nullptr) {
-            wrongKind(key, "text", value);
+            wrongKind(key, core::say("text"), value);
             return {};
         }
         if (text->get().find_first_not_of(" \t\n") == std::string::npos) {
-            fault(ErrorCode::InvalidInput, fmt::format("{}: must not be empty", key), state->at(value.source().begin));
+            fault(ErrorCode::InvalidInput, core::say("{}: must not be empty", key), state->at(value.source().begin));
             return {};
         }
         return text->get();
@@ -260,7 +261,7 @@ std::string Table::textOr(std::string_view key, std::string fallback) const {
     }
     const auto* text = value->as_string();
     if (text == nullptr) {
-        m_node->wrongKind(key, "text", *value);
+        m_node->wrongKind(key, core::say("text"), *value);
         return {};
     }
     return text->get();
@@ -283,13 +284,13 @@ double Table::number(std::string_view key, double least, double most) const {
         return 0;
     }
     if (!value->is_number()) {
-        m_node->wrongKind(key, "a number", *value);
+        m_node->wrongKind(key, core::say("a number"), *value);
         return 0;
     }
     const double found = *value->value<double>();
     // Written so that "nan", which is a TOML number, fails as well.
     if (!(found >= least && found <= most)) {
-        fault(key, ErrorCode::OutOfRange, fmt::format("{}: must be {} to {}, found {}", key, least, most, found));
+        fault(key, ErrorCode::OutOfRange, core::say("{}: must be {} to {}, found {}", key, least, most, found));
         return 0;
     }
     return found;
@@ -302,7 +303,7 @@ bool Table::booleanOr(std::string_view key, bool fallback) const {
     }
     const auto* truth = value->as_boolean();
     if (truth == nullptr) {
-        m_node->wrongKind(key, "true or false", *value);
+        m_node->wrongKind(key, core::say("true or false"), *value);
         return false;
     }
     return truth->get();
@@ -310,7 +311,7 @@ bool Table::booleanOr(std::string_view key, bool fallback) const {
 
 std::vector<std::string> Table::texts(std::string_view key) const {
     std::vector<std::string> result;
-    for (const toml::node* element : m_node->elements(key, "an array of texts")) {
+    for (const toml::node* element : m_node->elements(key, core::say("an array of texts"))) {
         result.push_back(m_node->text(key, *element));
     }
     return result;
@@ -318,7 +319,7 @@ std::vector<std::string> Table::texts(std::string_view key) const {
 
 std::vector<std::int64_t> Table::integers(std::string_view key, std::int64_t least, std::int64_t most) const {
     std::vector<std::int64_t> result;
-    for (const toml::node* element : m_node->elements(key, "an array of whole numbers")) {
+    for (const toml::node* element : m_node->elements(key, core::say("an array of whole numbers"))) {
         result.push_back(m_node->integer(key, *element, least, most));
     }
     return result;
@@ -330,7 +331,7 @@ std::optional<Table> Table::tableIf(std::string_view key) const {
         return std::nullopt;
     }
     if (!value->is_table()) {
-        m_node->wrongKind(key, "a table", *value);
+        m_node->wrongKind(key, core::say("a table"), *value);
         return std::nullopt;
     }
     return Table(Node::open(*m_node->state, *value->as_table(), m_node->placeOf(key, *value)));
@@ -344,11 +345,11 @@ Table Table::table(std::string_view key) const {
 
 std::vector<Table> Table::tables(std::string_view key) const {
     std::vector<Table> result;
-    for (const toml::node* element : m_node->elements(key, "an array of tables")) {
+    for (const toml::node* element : m_node->elements(key, core::say("an array of tables"))) {
         if (element->is_table()) {
             result.push_back(Table(Node::open(*m_node->state, *element->as_table(), m_node->placeOf(key, *element))));
         } else {
-            m_node->wrongKind(key, "a table", *element);
+            m_node->wrongKind(key, core::say("a table"), *element);
         }
     }
     return result;
@@ -379,7 +380,7 @@ FileResult<Document> Document::parse(std::string_view toml, std::string name, st
     const auto refuse = [](Error fault) { return tl::unexpected(std::vector<Error>{std::move(fault)}); };
     if (toml.size() > maxBytes) {
         return refuse({ErrorCode::OutOfRange,
-                       fmt::format("the file has {} bytes; at most {} are read", toml.size(), maxBytes),
+                       core::say("the file has {} bytes; at most {} are read", toml.size(), maxBytes),
                        {std::move(name), 0, 0}});
     }
     if (auto scanned = scanDocument(toml, name, kMaxDocumentDepth); !scanned) {
@@ -410,7 +411,7 @@ std::vector<Error> Document::finish() {
     for (const auto& [table, keys] : m_state->asked) {
         for (const auto& [key, value] : *table) {
             if (!keys.contains(key.str())) {
-                all.push_back({ErrorCode::InvalidInput, fmt::format("unknown key \"{}\"", shown(key.str())),
+                all.push_back({ErrorCode::InvalidInput, core::say("unknown key \"{}\"", shown(key.str())),
                                m_state->at(key.source().begin)});
             }
         }

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "base/Language.h"
 #include "base/QuotedText.h"
 #include "quantity/ReadQuantity.h"
 
@@ -18,8 +19,8 @@ auto durationWithin(Seconds least, Seconds most) {
     return [least, most](std::string_view text) -> Result<Seconds> {
         const auto duration = readDuration(text);
         if (duration && (*duration < least || *duration > most)) {
-            return fail(ErrorCode::OutOfRange, fmt::format("must be {} to {}, found {}", printDuration(least),
-                                                           printDuration(most), printDuration(*duration)));
+            return fail(ErrorCode::OutOfRange, core::say("must be {} to {}, found {}", printDuration(least),
+                                                         printDuration(most), printDuration(*duration)));
         }
         return duration;
     };
@@ -35,8 +36,8 @@ std::optional<ThreePoint> readGuess(const Table& guess, Seconds most) {
     const ThreePoint result{*low, *likely, *high};
     if (!result.isValid()) {
         guess.fault("", ErrorCode::InvalidInput,
-                    fmt::format("low, likely and high must not fall, found {}, {}, {}", printDuration(*low),
-                                printDuration(*likely), printDuration(*high)));
+                    core::say("low, likely and high must not fall, found {}, {}, {}", printDuration(*low),
+                              printDuration(*likely), printDuration(*high)));
         return std::nullopt;
     }
     return result;
@@ -54,8 +55,8 @@ Result<std::string> readIdentifier(std::string_view text) {
         std::all_of(text.begin(), text.end(), [](char c) { return isIdentifierLetter(c) || c == '-'; });
     if (!length || !letters || text.front() == '-' || text.back() == '-' || text.find("--") != std::string_view::npos) {
         return fail(ErrorCode::InvalidInput,
-                    fmt::format("an id is lower-case letters, digits and single hyphens, at most {} characters",
-                                kMaxIdentifierLength));
+                    core::say("an id is lower-case letters, digits and single hyphens, at most {} characters",
+                              kMaxIdentifierLength));
     }
     return std::string(text);
 }
@@ -66,7 +67,7 @@ std::string UniqueIds::read(const Table& table, std::string_view key) {
         return {};
     }
     if (!m_seen.insert(*id).second) {
-        table.fault(key, ErrorCode::InvalidInput, fmt::format("{}: {} is there already", key, quotedText(*id)));
+        table.fault(key, ErrorCode::InvalidInput, core::say("{}: {} is there already", key, quotedText(*id)));
     }
     return *id;
 }
@@ -89,7 +90,7 @@ std::optional<ThreePoint> readThreePoint(const Table& table, std::string_view ke
 
 void checkCount(const Table& table, std::string_view key, std::size_t count, std::size_t most) {
     if (count > most) {
-        table.fault(key, ErrorCode::OutOfRange, fmt::format("{}: {} found; at most {} are read", key, count, most));
+        table.fault(key, ErrorCode::OutOfRange, core::say("{}: {} found; at most {} are read", key, count, most));
     }
 }
 

@@ -11,6 +11,8 @@
 
 #include "document/Document.h"
 
+#include "base/Language.h"
+
 namespace brinebell {
 namespace {
 
@@ -45,7 +47,7 @@ Result<void> writeAll(const Descriptor& file, const std::string& path, std::stri
             continue;
         }
         if (written < 0) {
-            return ioFault(path, "cannot write", errno);
+            return ioFault(path, core::say("cannot write"), errno);
         }
         text.remove_prefix(static_cast<std::size_t>(written));
     }
@@ -56,7 +58,7 @@ Result<void> syncFolder(const std::string& folder) {
     const Descriptor handle(::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));
     // Some file systems cannot flush a folder and say so with EINVAL; there is nothing more to do then.
     if (!handle.isOpen() || (::fsync(handle.number()) != 0 && errno != EINVAL)) {
-        return ioFault(folder, "cannot flush the folder", errno);
+        return ioFault(folder, core::say("cannot flush the folder"), errno);
     }
     return {};
 }
@@ -79,16 +81,16 @@ Result<void> fillAndRename(Descriptor& file, const std::string& newPath, const s
                            std::string_view text) {
     struct stat old {};
     if (::stat(path.c_str(), &old) == 0 && ::fchmod(file.number(), old.st_mode & 07777) != 0) {
-        return ioFault(path, "cannot keep the file's rights", errno);
+        return ioFault(path, core::say("cannot keep the file's rights"), errno);
     }
     if (auto written = writeAll(file, path, text); !written) {
         return written;
     }
     if (::fsync(file.number()) != 0 || !file.close()) {
-        return ioFault(path, "cannot flush to the disk", errno);
+        return ioFault(path, core::say("cannot flush to the disk"), errno);
     }
     if (std::rename(newPath.c_str(), path.c_str()) != 0) {
-        return ioFault(path, "cannot replace the file", errno);
+        return ioFault(path, core::say("cannot replace the file"), errno);
     }
     return {};
 }
@@ -100,11 +102,13 @@ Result<std::string> readFile(const std::string& path, std::size_t maxBytes) {
     const Descriptor file(::open(path.c_str(), O_RDONLY | O_CLOEXEC | O_NONBLOCK));
     struct stat about {};
     if (!file.isOpen() || ::fstat(file.number(), &about) != 0) {
-        return ioFault(path, "cannot open", errno);
+        return ioFault(path, core::say("cannot open"), errno);
     }
     if (!S_ISREG(about.st_mode)) {
-        return fail(ErrorCode::Io, S_ISDIR(about.st_mode) ? "this is a folder, not a file" : "this is not a plain file",
-                    {path, 0, 0});
+        return fail(
+            ErrorCode::Io,
+            S_ISDIR(about.st_mode) ? core::say("this is a folder, not a file") : core::say("this is not a plain file"),
+            {path, 0, 0});
     }
     std::string bytes;
     char block[16 * 1024];
@@ -114,14 +118,14 @@ Result<std::string> readFile(const std::string& path, std::size_t maxBytes) {
             continue;
         }
         if (got < 0) {
-            return ioFault(path, "cannot read", errno);
+            return ioFault(path, core::say("cannot read"), errno);
         }
         if (got == 0) {
             return bytes;
         }
         bytes.append(block, static_cast<std::size_t>(got));
         if (bytes.size() > maxBytes) {
-            return fail(ErrorCode::OutOfRange, fmt::format("the file is larger than {} bytes", maxBytes), {path, 0, 0});
+            return fail(ErrorCode::OutOfRange, core::say("the file is larger than {} bytes", maxBytes), {path, 0, 0});
         }
     }
 }
@@ -133,13 +137,15 @@ Result<void> writeFileWhole(const std::string& path, std::string_view text) {
     const std::string target = missing ? path : real.string();
     struct stat old {};
     if (::stat(target.c_str(), &old) == 0 && !S_ISREG(old.st_mode)) {
-        return fail(ErrorCode::Io, S_ISDIR(old.st_mode) ? "this is a folder, not a file" : "this is not a plain file",
-                    {path, 0, 0});
+        return fail(
+            ErrorCode::Io,
+            S_ISDIR(old.st_mode) ? core::say("this is a folder, not a file") : core::say("this is not a plain file"),
+            {path, 0, 0});
     }
     std::string newPath;
     Descriptor file(createBeside(target, newPath));
     if (!file.isOpen()) {
-        return ioFault(path, "cannot create a file beside it", errno);
+        return ioFault(path, core::say("cannot create a file beside it"), errno);
     }
     if (auto done = fillAndRename(file, newPath, target, text); !done) {
         ::unlink(newPath.c_str());

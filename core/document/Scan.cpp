@@ -1,5 +1,7 @@
 #include "document/Scan.h"
 
+#include "base/Language.h"
+
 #include <fmt/format.h>
 
 namespace brinebell {
@@ -17,7 +19,7 @@ public:
         while (m_offset < m_toml.size()) {
             const CodePoint character = codePointAt(m_toml, m_offset);
             if (character.bytes == 0) {
-                return fail(ErrorCode::InvalidInput, "the file is not valid UTF-8 here", place());
+                return fail(ErrorCode::InvalidInput, core::say("the file is not valid UTF-8 here"), place());
             }
             if (m_inside == Inside::Nothing) {
                 if (auto ok = look(character.value); !ok) {
@@ -57,7 +59,7 @@ private:
     Result<void> look(char32_t character) {
         if (character > 0x7F && !(character == 0xFEFF && m_offset == 0)) {
             return fail(ErrorCode::InvalidInput,
-                        "characters other than plain letters, digits and signs belong in quotes", place());
+                        core::say("characters other than plain letters, digits and signs belong in quotes"), place());
         }
         switch (character) {
             case '#':
@@ -69,10 +71,10 @@ private:
                 break;
             case '.':
                 if (++m_dots > m_maxDepth) {
-                    return fail(ErrorCode::OutOfRange,
-                                fmt::format("a name with more than {} dots; at most {} levels are read", m_maxDepth,
-                                            m_maxDepth),
-                                place());
+                    return fail(
+                        ErrorCode::OutOfRange,
+                        core::say("a name with more than {} dots; at most {} levels are read", m_maxDepth, m_maxDepth),
+                        place());
                 }
                 break;
             case '\n':

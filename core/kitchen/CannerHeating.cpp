@@ -6,6 +6,7 @@
 #include <cassert>
 #include <cmath>
 
+#include "base/Language.h"
 #include "base/QuotedText.h"
 #include "quantity/ReadQuantity.h"
 #include "safety/BoilingPoint.h"
@@ -49,9 +50,9 @@ Warming warmingOf(const PotOfWater& pot, Temperature to) {
 }
 
 std::string neverHot(const Canner& canner, const Burner& burner, Temperature target, const NeverBoils& never) {
-    return fmt::format("{} at {:.0f} W does not bring {} to {:.0f} °C within {}; it takes at least {:.0f} W",
-                       quotedText(canner.burner), burner.power.watts(), quotedText(canner.id), target.celsius(),
-                       printDuration(kLongestHeating), std::ceil(never.needed.watts()));
+    return core::say("{} at {:.0f} W does not bring {} to {:.0f} °C within {}; it takes at least {:.0f} W",
+                     quotedText(canner.burner), burner.power.watts(), quotedText(canner.id), target.celsius(),
+                     printDuration(kLongestHeating), std::ceil(never.needed.watts()));
 }
 
 }  // namespace
@@ -99,11 +100,11 @@ std::optional<std::string> whyNeverHot(const Venue& venue, const Canner& canner)
         return std::nullopt;
     }
     if (!canner.water) {
-        return fmt::format("{} has neither heating times nor water", quotedText(canner.id));
+        return core::say("{} has neither heating times nor water", quotedText(canner.id));
     }
     const std::optional<Burner> burner = burnerOf(venue, canner);
     if (!burner) {
-        return fmt::format(
+        return core::say(
             "{} has no heat and power to work heating times out from; write both there, or "
             "heat_to_preheat and heat_to_boil at the canner",
             quotedText(canner.burner));

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "base/Language.h"
 #include "document/Fields.h"
 
 namespace brinebell {
@@ -44,8 +45,8 @@ std::optional<std::string> whyNotForClasses(const Canner& canner) {
     if (!isPressure(canner.method) || quarts == 0 || quarts >= kLeastPressureQuarts) {
         return std::nullopt;
     }
-    return canner.name + " holds fewer than " + std::to_string(kLeastPressureQuarts) +
-           " quarts; times were not tested in so small a pressure canner";
+    return core::say("{} holds fewer than {} quarts; times were not tested in so small a pressure canner", canner.name,
+                     kLeastPressureQuarts);
 }
 
 }  // namespace brinebell

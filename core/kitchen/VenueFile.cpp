@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <iterator>
 
+#include "base/Language.h"
 #include "base/QuotedText.h"
 #include "document/Fields.h"
 #include "document/WholeFile.h"
@@ -33,8 +34,8 @@ auto lengthWithin(Length least, Length most) {
     return [least, most](std::string_view text) -> Result<Length> {
         const auto length = readLength(text);
         if (length && (*length < least || *length > most)) {
-            return fail(ErrorCode::OutOfRange, fmt::format("must be {} m to {} m, found {:.1f} m", least.metres(),
-                                                           most.metres(), length->metres()));
+            return fail(ErrorCode::OutOfRange, core::say("must be {} m to {} m, found {:.1f} m", least.metres(),
+                                                         most.metres(), length->metres()));
         }
         return length;
     };
@@ -44,8 +45,8 @@ auto temperatureWithin(Temperature least, Temperature most) {
     return [least, most](std::string_view text) -> Result<Temperature> {
         const auto temperature = readTemperature(text);
         if (temperature && (*temperature < least || *temperature > most)) {
-            return fail(ErrorCode::OutOfRange, fmt::format("must be {} °C to {} °C, found {:.1f} °C", least.celsius(),
-                                                           most.celsius(), temperature->celsius()));
+            return fail(ErrorCode::OutOfRange, core::say("must be {} °C to {} °C, found {:.1f} °C", least.celsius(),
+                                                         most.celsius(), temperature->celsius()));
         }
         return temperature;
     };
@@ -60,7 +61,7 @@ Result<Mass> readWater(std::string_view text) {
     const double litres = volume->millilitres() / 1000;
     if (litres < kLeastWaterLitres || litres > kMostWaterLitres) {
         return fail(ErrorCode::OutOfRange,
-                    fmt::format("must be {} L to {} L, found {:.1f} L", kLeastWaterLitres, kMostWaterLitres, litres));
+                    core::say("must be {} L to {} L, found {:.1f} L", kLeastWaterLitres, kMostWaterLitres, litres));
     }
     return Mass::fromGrams(volume->millilitres());
 }
@@ -69,7 +70,7 @@ std::optional<Altitude> readAltitude(const Table& head) {
     const auto height = head.parsedIf("altitude", lengthWithin(kLowestAltitude, kHighestAltitude));
     if (!head.has("altitude")) {
         if (head.has("altitude_from")) {
-            head.fault("altitude_from", ErrorCode::InvalidInput, "altitude_from: there is no altitude");
+            head.fault("altitude_from", ErrorCode::InvalidInput, core::say("altitude_from: there is no altitude"));
         }
         return std::nullopt;
     }
@@ -84,7 +85,7 @@ Station readStation(const Table& table, UniqueIds& ids) {
     station.name = table.text("name");
     station.kind = table.parsed("kind", stationKindFromText).value_or(StationKind::Counter);
     if (station.kind == StationKind::Canner) {
-        table.fault("kind", ErrorCode::InvalidInput, "kind: a canner is written as [[canner]]");
+        table.fault("kind", ErrorCode::InvalidInput, core::say("kind: a canner is written as [[canner]]"));
     }
     station.heat = table.parsedIf("heat", heatKindFromText).value_or(HeatKind::None);
     station.power = table.parsedIf("power", readPower);
@@ -99,14 +100,13 @@ std::vector<JarCapacity> readCapacity(const Table& table) {
         const auto jars = static_cast<int>(row.integer("jars", 1, kMaxLoad));
         const auto isIt = [&](const JarCapacity& known) { return known.jar == jar; };
         if (jar && std::any_of(capacity.begin(), capacity.end(), isIt)) {
-            row.fault("jar", ErrorCode::InvalidInput,
-                      fmt::format("jar: {} is there already", quotedText(toText(*jar))));
+            row.fault("jar", ErrorCode::InvalidInput, core::say("jar: {} is there already", quotedText(toText(*jar))));
         } else if (jar) {
             capacity.push_back({*jar, jars});
         }
     }
     if (rows.empty()) {
-        table.fault("capacity", ErrorCode::InvalidInput, "capacity: at least one jar size is needed");
+        table.fault("capacity", ErrorCode::InvalidInput, core::say("capacity: at least one jar size is needed"));
     }
     return capacity;
 }
@@ -116,10 +116,10 @@ void checkBurner(const Table& table, const Canner& canner, const std::vector<Sta
     const auto found = std::find_if(stations.begin(), stations.end(), isIt);
     if (found == stations.end()) {
         table.fault("burner", ErrorCode::NotFound,
-                    fmt::format("burner: no station is called {}", quotedText(canner.burner)));
+                    core::say("burner: no station is called {}", quotedText(canner.burner)));
     } else if (found->kind != StationKind::Burner) {
         table.fault("burner", ErrorCode::InvalidInput,
-                    fmt::format("burner: {} is a {}", quotedText(canner.burner), toText(found->kind)));
+                    core::say("burner: {} is a {}", quotedText(canner.burner), toText(found->kind)));
     }
 }
 
@@ -127,7 +127,7 @@ std::optional<CannerWater> readCannerWater(const Table& table) {
     if (!table.has("water")) {
         for (const char* key : {"water_start", "lid"}) {
             if (table.has(key)) {
-                table.fault(key, ErrorCode::InvalidInput, fmt::format("{}: there is no water", key));
+                table.fault(key, ErrorCode::InvalidInput, core::say("{}: there is no water", key));
             }
         }
         return std::nullopt;
@@ -211,8 +211,9 @@ Venue readAll(Document& document) {
     venue.confirmed = readConfirmations(root);
     // A name alone once vouched for every entry; which one was held against the page must be said.
     if (head.has("confirmed_by")) {
-        head.fault("confirmed_by", ErrorCode::InvalidInput,
-                   "confirmed_by: say which entry was confirmed, in a table [[confirmed]] with entry, by and on");
+        head.fault(
+            "confirmed_by", ErrorCode::InvalidInput,
+            core::say("confirmed_by: say which entry was confirmed, in a table [[confirmed]] with entry, by and on"));
     }
     // A canner is a station too once a class is planned, so their ids must differ.
     UniqueIds ids;

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "base/Language.h"
 #include "logbook/LoadHistory.h"
 #include "logbook/TextSheet.h"
 #include "quantity/ReadQuantity.h"
@@ -15,112 +16,114 @@ namespace brinebell {
 namespace {
 
 constexpr std::size_t kIndent = 24;
-constexpr std::string_view kNotRecorded = "not recorded";
+std::string notRecorded() {
+    return core::say("not recorded");
+}
 
 std::string orNotRecorded(const std::string& text) {
-    return text.empty() ? std::string(kNotRecorded) : text;
+    return text.empty() ? notRecorded() : text;
 }
 
 std::string joined(const std::vector<std::string>& parts) {
-    return parts.empty() ? std::string(kNotRecorded) : fmt::format("{}", fmt::join(parts, "; "));
+    return parts.empty() ? notRecorded() : fmt::format("{}", fmt::join(parts, "; "));
 }
 
 std::string asPlanned(const std::string& text) {
-    return text == kNotRecorded ? text : text + " (as planned)";
+    return text == notRecorded() ? text : core::say("{} (as planned)", text);
 }
 
 // How the program learned of it. A key has no name: who pressed it is not known.
-std::string_view meansWords(Cause cause) {
+std::string meansWords(Cause cause) {
     switch (cause) {
         case Cause::Key:
-            return "by a key";
+            return core::say("by a key");
         case Cause::HeldKey:
-            return "by a held key";
+            return core::say("by a held key");
         case Cause::Pedal:
-            return "by the pedal";
+            return core::say("by the pedal");
         case Cause::Mouse:
-            return "by the mouse";
+            return core::say("by the mouse");
         case Cause::Clock:
-            return "by the clock";
+            return core::say("by the clock");
         case Cause::Recovery:
-            return "on taking the session up again";
+            return core::say("on taking the session up again");
         case Cause::Rehearsal:
-            return "by the rehearsal";
+            return core::say("by the rehearsal");
         case Cause::Console:
-            return "by the console";
+            return core::say("by the console");
     }
-    return "";
+    return core::say("");
 }
 
 // What a press had said, for the line that tells of its being taken back.
-std::string_view pressWords(EventKind kind) {
+std::string pressWords(EventKind kind) {
     switch (kind) {
         case EventKind::SessionStarted:
-            return "the start of the session";
+            return core::say("the start of the session");
         case EventKind::ActivityStarted:
-            return "the start of";
+            return core::say("the start of");
         case EventKind::ActivityFinished:
-            return "the end of";
+            return core::say("the end of");
         case EventKind::ActivitySkipped:
-            return "the passing over of";
+            return core::say("the passing over of");
         case EventKind::PulseDone:
-            return "a look at";
+            return core::say("a look at");
         case EventKind::WaterChecked:
-            return "the water confirmed,";
+            return core::say("the water confirmed,");
         case EventKind::SteamSeen:
-            return "steam seen,";
+            return core::say("steam seen,");
         case EventKind::SteamLost:
-            return "steam lost,";
+            return core::say("steam lost,");
         case EventKind::VentClosed:
-            return "the vent closed,";
+            return core::say("the vent closed,");
         case EventKind::PressureReached:
-            return "pressure reached,";
+            return core::say("pressure reached,");
         case EventKind::PressureLost:
-            return "pressure lost,";
+            return core::say("pressure lost,");
         case EventKind::PressureGone:
-            return "pressure gone,";
+            return core::say("pressure gone,");
         case EventKind::BoilSeen:
-            return "a boil seen,";
+            return core::say("a boil seen,");
         case EventKind::BoilLost:
-            return "a boil lost,";
+            return core::say("a boil lost,");
         case EventKind::GapFound:
-            return "time nobody watched";
+            return core::say("time nobody watched");
         case EventKind::BoilVouched:
-            return "a boil vouched for,";
+            return core::say("a boil vouched for,");
         case EventKind::HeatOff:
-            return "heat off,";
+            return core::say("heat off,");
         case EventKind::LoadSetAside:
-            return "the setting aside of";
+            return core::say("the setting aside of");
         case EventKind::SealsChecked:
-            return "a seal check,";
+            return core::say("a seal check,");
         case EventKind::PointSaid:
-            return "a point said:";
+            return core::say("a point said:");
         case EventKind::NoteAdded:
-            return "a note:";
+            return core::say("a note:");
         case EventKind::QuestionsBegan:
-            return "questions,";
+            return core::say("questions,");
         case EventKind::QuestionsEnded:
-            return "the end of questions,";
+            return core::say("the end of questions,");
         case EventKind::ReadingTaken:
-            return "a reading,";
+            return core::say("a reading,");
         case EventKind::QuestionParked:
-            return "a question put off:";
+            return core::say("a question put off:");
         case EventKind::QuestionAnswered:
-            return "a question answered,";
+            return core::say("a question answered,");
         case EventKind::SwapMade:
-            return "a swap in";
+            return core::say("a swap in");
         case EventKind::JarCounted:
-            return "a jar counted in";
+            return core::say("a jar counted in");
         case EventKind::StationOff:
-            return "the heat seen off,";
+            return core::say("the heat seen off,");
         case EventKind::Undone:
-            return "an undoing";
+            return core::say("an undoing");
         case EventKind::ClassEnded:
-            return "the end of the class";
+            return core::say("the end of the class");
         case EventKind::SessionClosed:
-            return "the closing of the session";
+            return core::say("the closing of the session");
     }
-    return "";
+    return core::say("");
 }
 
 // As it was read; a log from elsewhere may hold a unit that nobody knows.
@@ -179,22 +182,23 @@ private:
 
 void Recording::writeHead() {
     const SessionInfo& info = m_record.info;
-    m_sheet.heading(fmt::format("Batch record: {}", m_network.title), '=');
+    m_sheet.heading(core::say("Batch record: {}", m_network.title), '=');
     if (info.rehearsal) {
-        m_sheet.line("REHEARSAL", "nothing was canned; times and counts are for practice only");
+        m_sheet.line(core::say("REHEARSAL"), core::say("nothing was canned; times and counts are for practice only"));
     }
-    m_sheet.line("Session", info.id);
-    m_sheet.line("Class", m_network.classId);
-    m_sheet.line("Place", m_network.venueName);
-    m_sheet.line("Altitude", m_network.altitude);
-    m_sheet.line("Teacher", orNotRecorded(m_network.teacher));
-    m_sheet.line("Helpers", fmt::format("{} planned (names {})", m_network.helpers, kNotRecorded));
-    m_sheet.line("Boil watcher", kNotRecorded);
-    m_sheet.line("Stays to the end", asPlanned(orNotRecorded(m_network.kitchenCloser)));
-    m_sheet.line("Times", "UTC, counted from the start of the session by the machine's own clock");
-    m_sheet.line("Planned start", momentText(m_network.startUtc));
-    m_sheet.line("Started", m_history.state.started ? at(Millis::zero()) : "not started");
-    m_sheet.line("Closed", info.closedUtc ? momentText(*info.closedUtc) : "not closed yet");
+    m_sheet.line(core::say("Session"), info.id);
+    m_sheet.line(core::say("Class"), m_network.classId);
+    m_sheet.line(core::say("Place"), m_network.venueName);
+    m_sheet.line(core::say("Altitude"), m_network.altitude);
+    m_sheet.line(core::say("Teacher"), orNotRecorded(m_network.teacher));
+    m_sheet.line(core::say("Helpers"), core::say("{} planned (names {})", m_network.helpers, notRecorded()));
+    m_sheet.line(core::say("Boil watcher"), notRecorded());
+    m_sheet.line(core::say("Stays to the end"), asPlanned(orNotRecorded(m_network.kitchenCloser)));
+    m_sheet.line(core::say("Times"),
+                 core::say("UTC, counted from the start of the session by the machine's own clock"));
+    m_sheet.line(core::say("Planned start"), momentText(m_network.startUtc));
+    m_sheet.line(core::say("Started"), m_history.state.started ? at(Millis::zero()) : core::say("not started"));
+    m_sheet.line(core::say("Closed"), info.closedUtc ? momentText(*info.closedUtc) : core::say("not closed yet"));
 }
 
 // A reading belongs to a dish through its load or its step; without either, to the only dish there is.
@@ -236,21 +240,22 @@ void Recording::writeDish(int dish) {
     const NetworkDish& made = m_network.dishes[static_cast<std::size_t>(dish)];
     m_sheet.gap();
     m_sheet.heading(made.title, '-');
-    m_sheet.line("Recipe", made.id);
-    m_sheet.line("Source and edition", orNotRecorded(made.source));
+    m_sheet.line(core::say("Recipe"), made.id);
+    m_sheet.line(core::say("Source and edition"), orNotRecorded(made.source));
     if (!made.untested.empty()) {
-        m_sheet.line("Tested", fmt::format("NOT held against a tested recipe: {}", made.untested));
+        m_sheet.line(core::say("Tested"), core::say("NOT held against a tested recipe: {}", made.untested));
     }
-    m_sheet.line("Jars planned", fmt::format("{} x {}", made.jars, toText(made.jar)));
-    m_sheet.line("Ingredients planned", joined(amountsOf(dish)));
-    m_sheet.line("Produce, its origin", kNotRecorded);
-    m_sheet.line("Acid", fmt::format("kind and amount as planned above; strength as bought {}", kNotRecorded));
-    m_sheet.line("Lids", kNotRecorded);
-    m_sheet.line("Headspace as filled", kNotRecorded);
-    m_sheet.line("pH, if taken", joined(phOf(dish)));
-    m_sheet.line("Allergens", joined(made.allergens));
-    m_sheet.line("Shelf life", orNotRecorded(made.shelfLife));
-    m_sheet.line("Storage", orNotRecorded(made.storage));
+    m_sheet.line(core::say("Jars planned"), fmt::format("{} x {}", made.jars, toText(made.jar)));
+    m_sheet.line(core::say("Ingredients planned"), joined(amountsOf(dish)));
+    m_sheet.line(core::say("Produce, its origin"), notRecorded());
+    m_sheet.line(core::say("Acid"),
+                 core::say("kind and amount as planned above; strength as bought {}", notRecorded()));
+    m_sheet.line(core::say("Lids"), notRecorded());
+    m_sheet.line(core::say("Headspace as filled"), notRecorded());
+    m_sheet.line(core::say("pH, if taken"), joined(phOf(dish)));
+    m_sheet.line(core::say("Allergens"), joined(made.allergens));
+    m_sheet.line(core::say("Shelf life"), orNotRecorded(made.shelfLife));
+    m_sheet.line(core::say("Storage"), orNotRecorded(made.storage));
 }
 
 // The burner that stood under this load, as the session gave it out.
@@ -262,24 +267,25 @@ std::string Recording::burnerOf(const Load& planned) const {
             return m_network.stations[static_cast<std::size_t>(station)].name;
         }
     }
-    return std::string(kNotRecorded);
+    return notRecorded();
 }
 
 void Recording::writeLoad(std::size_t load) {
     const Load& planned = m_network.loads[load];
     const LoadHistory& lived = m_history.loads[load];
     m_sheet.gap();
-    m_sheet.heading(fmt::format("Load {} of {}: {}", load + 1, m_network.loads.size(),
-                                m_network.dishes.at(static_cast<std::size_t>(planned.dish)).title),
+    m_sheet.heading(core::say("Load {} of {}: {}", load + 1, m_network.loads.size(),
+                              m_network.dishes.at(static_cast<std::size_t>(planned.dish)).title),
                     '-');
-    m_sheet.line("Lot", isCanned(lived) ? lotOf(m_record, m_history.state, load) : "none: not canned");
-    m_sheet.line("Canner", m_network.stations.at(static_cast<std::size_t>(planned.canner)).name);
-    m_sheet.line("Burner", burnerOf(planned));
-    m_sheet.line("Method, pack, jar",
-                 fmt::format("{}, {} pack, {}", toText(planned.method), toText(planned.pack), toText(planned.jar)));
-    m_sheet.line("Jars planned", std::to_string(planned.jars));
-    m_sheet.line("Start temperature", kNotRecorded);
-    m_sheet.line("Lowered", at(lived.lowered, "not lowered"));
+    m_sheet.line(core::say("Lot"),
+                 isCanned(lived) ? lotOf(m_record, m_history.state, load) : core::say("none: not canned"));
+    m_sheet.line(core::say("Canner"), m_network.stations.at(static_cast<std::size_t>(planned.canner)).name);
+    m_sheet.line(core::say("Burner"), burnerOf(planned));
+    m_sheet.line(core::say("Method, pack, jar"),
+                 core::say("{}, {} pack, {}", toText(planned.method), toText(planned.pack), toText(planned.jar)));
+    m_sheet.line(core::say("Jars planned"), std::to_string(planned.jars));
+    m_sheet.line(core::say("Start temperature"), notRecorded());
+    m_sheet.line(core::say("Lowered"), at(lived.lowered, core::say("not lowered")));
     writeWater(planned, lived);
     writeVenting(planned, lived);
     writeCount(planned, lived);
@@ -299,7 +305,7 @@ Millis firstSightOf(const LoadHistory& lived) {
 // Networks of earlier versions asked for nothing.
 void Recording::writeWater(const Load& planned, const LoadHistory& lived) {
     if (lived.waters.empty() && !planned.waterCheck.empty()) {
-        m_sheet.line("Water confirmed", "not confirmed");
+        m_sheet.line(core::say("Water confirmed"), core::say("not confirmed"));
     }
     writeWater(lived, Millis::min(), firstSightOf(lived));
 }
@@ -308,7 +314,7 @@ void Recording::writeWater(const Load& planned, const LoadHistory& lived) {
 void Recording::writeWater(const LoadHistory& lived, Millis after, Millis upTo) {
     for (const WaterConfirmed& water : lived.waters) {
         if (water.at > after && water.at <= upTo) {
-            m_sheet.line("Water confirmed", fmt::format("{}: {}", at(water.at), water.words));
+            m_sheet.line(core::say("Water confirmed"), fmt::format("{}: {}", at(water.at), water.words));
         }
     }
 }
@@ -318,73 +324,76 @@ void Recording::writeVenting(const Load& planned, const LoadHistory& lived) {
         return;
     }
     const std::string full = printDuration(planned.pressure->ventTime);
-    m_sheet.line("Venting required", full);
+    m_sheet.line(core::say("Venting required"), full);
     if (lived.ventings.empty()) {
-        m_sheet.line("Steam seen at", "not seen");
+        m_sheet.line(core::say("Steam seen at"), core::say("not seen"));
     }
     for (const Venting& venting : lived.ventings) {
-        m_sheet.line("Steam seen at", fmt::format("{}, entered {}", at(venting.seen), meansWords(venting.seenBy)));
+        m_sheet.line(core::say("Steam seen at"),
+                     core::say("{}, entered {}", at(venting.seen), meansWords(venting.seenBy)));
         const auto lasted = [&](Millis end) { return printDuration(std::chrono::floor<Seconds>(end - venting.seen)); };
         if (venting.closed) {
-            m_sheet.line("Vent closed at", fmt::format("{}, after {}", at(*venting.closed), lasted(*venting.closed)));
+            m_sheet.line(core::say("Vent closed at"),
+                         core::say("{}, after {}", at(*venting.closed), lasted(*venting.closed)));
         }
         if (venting.lost) {
-            m_sheet.line("STEAM LOST at", fmt::format("{}, after {}; the full {} start again", at(*venting.lost),
-                                                      lasted(*venting.lost), full));
+            m_sheet.line(core::say("STEAM LOST at"), core::say("{}, after {}; the full {} start again",
+                                                               at(*venting.lost), lasted(*venting.lost), full));
         }
     }
-    m_sheet.line("Gauge pressure required", fmt::format("{} psi", planned.pressure->gaugePsi));
+    m_sheet.line(core::say("Gauge pressure required"), core::say("{} psi", planned.pressure->gaugePsi));
 }
 
 // What started the count, and what would break it, by the method of the canner.
 struct CountWords {
-    const char* seen;
-    const char* lost;
+    std::string seen;
+    std::string lost;
 };
 
 CountWords countWords(Method method) {
     switch (method) {
         case Method::BoilingWater:
-            return {"Boil seen at", "BOIL LOST at"};
+            return {core::say("Boil seen at"), core::say("BOIL LOST at")};
         case Method::AtmosphericSteam:
-            return {"Full steam seen at", "STEAM LOST at"};
+            return {core::say("Full steam seen at"), core::say("STEAM LOST at")};
         case Method::PressureDial:
         case Method::PressureWeighted:
-            return {"Pressure reached at", "PRESSURE LOST at"};
+            return {core::say("Pressure reached at"), core::say("PRESSURE LOST at")};
     }
-    return {"Boil seen at", "BOIL LOST at"};
+    return {core::say("Boil seen at"), core::say("BOIL LOST at")};
 }
 
 void Recording::writeCount(const Load& planned, const LoadHistory& lived) {
     const Millis required = lived.state.required > Millis::zero() ? lived.state.required : planned.processTime;
     const std::string minutes = printDuration(std::chrono::ceil<Seconds>(required));
-    m_sheet.line("Process time required", minutes);
-    m_sheet.line("Table row and band", planned.tableEntry);
-    m_sheet.line("Table source", planned.tableSource);
+    m_sheet.line(core::say("Process time required"), minutes);
+    m_sheet.line(core::say("Table row and band"), planned.tableEntry);
+    m_sheet.line(core::say("Table source"), planned.tableSource);
     const CountWords words = countWords(planned.method);
     if (const Confirmation* confirmed = confirmationOf(m_network, planned)) {
-        m_sheet.line("Row from memory", fmt::format("held against the page by {} on {}", confirmed->by, confirmed->on));
+        m_sheet.line(core::say("Row from memory"),
+                     core::say("held against the page by {} on {}", confirmed->by, confirmed->on));
     }
     if (lived.boils.empty()) {
-        m_sheet.line(words.seen, "not seen");
+        m_sheet.line(words.seen, core::say("not seen"));
     }
     for (std::size_t k = 0; k < lived.boils.size(); ++k) {
         const BoilCount& boil = lived.boils[k];
-        const std::string psi = planned.pressure ? fmt::format("{} psi, ", boil.psi) : "";
-        m_sheet.line(words.seen, fmt::format("{}, {}entered {}", at(boil.seen), psi, meansWords(boil.seenBy)));
+        const std::string psi = planned.pressure ? core::say("{} psi, ", boil.psi) : "";
+        m_sheet.line(words.seen, core::say("{}, {}entered {}", at(boil.seen), psi, meansWords(boil.seenBy)));
         const std::string complete = at(boil.seen + required);
         if (boil.lost) {
             const Seconds held = std::chrono::floor<Seconds>(*boil.lost - boil.seen);
-            m_sheet.line(words.lost, fmt::format("{}, after {}; the full {} start again", at(*boil.lost),
-                                                 printDuration(held), minutes));
+            m_sheet.line(words.lost, core::say("{}, after {}; the full {} start again", at(*boil.lost),
+                                               printDuration(held), minutes));
         } else if (lived.state.heatOff) {
-            m_sheet.line("Count complete at", complete);
+            m_sheet.line(core::say("Count complete at"), complete);
         } else if (lived.setAside) {
-            m_sheet.line("Count complete at", "not completed: set aside before");
+            m_sheet.line(core::say("Count complete at"), core::say("not completed: set aside before"));
         } else if (m_history.state.closed) {
-            m_sheet.line("Count complete at", "not completed");
+            m_sheet.line(core::say("Count complete at"), core::say("not completed"));
         } else {
-            m_sheet.line("Count complete at", fmt::format("not completed; due at {}", complete));
+            m_sheet.line(core::say("Count complete at"), core::say("not completed; due at {}", complete));
         }
         writeWater(lived, boil.seen, k + 1 < lived.boils.size() ? lived.boils[k + 1].seen : Millis::max());
     }
@@ -392,13 +401,13 @@ void Recording::writeCount(const Load& planned, const LoadHistory& lived) {
 
 void Recording::writeGaps(const LoadHistory& lived) {
     if (lived.gaps.empty()) {
-        m_sheet.line("Unwatched time", "none");
+        m_sheet.line(core::say("Unwatched time"), core::say("none"));
     }
     for (const UnwatchedGap& gap : lived.gaps) {
-        const std::string answer = !gap.vouched            ? "nobody vouched for the boil"
-                                   : gap.vouchedBy.empty() ? "vouched for, name not recorded"
-                                                           : "vouched for by " + gap.vouchedBy;
-        m_sheet.line("Unwatched time",
+        const std::string answer = !gap.vouched            ? core::say("nobody vouched for the boil")
+                                   : gap.vouchedBy.empty() ? core::say("vouched for, name not recorded")
+                                                           : core::say("vouched for by {}", gap.vouchedBy);
+        m_sheet.line(core::say("Unwatched time"),
                      fmt::format("{} up to {}; {}", printDuration(std::chrono::ceil<Seconds>(gap.length)),
                                  at(gap.found), answer));
     }
@@ -407,49 +416,51 @@ void Recording::writeGaps(const LoadHistory& lived) {
 void Recording::writeEnd(std::size_t load) {
     const LoadHistory& lived = m_history.loads[load];
     const LoadState& state = lived.state;
-    m_sheet.line("Heat off", at(state.heatOff, "not turned off"));
+    m_sheet.line(core::say("Heat off"), at(state.heatOff, core::say("not turned off")));
     if (state.heatOff && state.timingStarted) {
         const Millis counted = *state.heatOff - *state.timingStarted;
-        m_sheet.line("Process time kept", printDuration(std::chrono::floor<Seconds>(counted)));
+        m_sheet.line(core::say("Process time kept"), printDuration(std::chrono::floor<Seconds>(counted)));
     }
     if (m_network.loads[load].pressure) {
-        m_sheet.line("Pressure gone", at(state.pressureGone, "not seen to be gone"));
+        m_sheet.line(core::say("Pressure gone"), at(state.pressureGone, core::say("not seen to be gone")));
     }
-    m_sheet.line("Lifted", at(state.lifted, "not lifted"));
+    m_sheet.line(core::say("Lifted"), at(state.lifted, core::say("not lifted")));
     if (lived.setAside) {
-        m_sheet.line("SET ASIDE at", fmt::format("{}: {}", at(*lived.setAside), orNotRecorded(lived.setAsideWhy)));
+        m_sheet.line(core::say("SET ASIDE at"),
+                     fmt::format("{}: {}", at(*lived.setAside), orNotRecorded(lived.setAsideWhy)));
     }
 }
 
 void Recording::writeSeals(const Load& planned, const LoadHistory& lived) {
     const LoadState& state = lived.state;
     if (state.phase == LoadPhase::Cooling && state.lifted) {
-        m_sheet.line("SEAL CHECK DUE", fmt::format("from {} to {}", at(*state.lifted + kSealCheckFrom),
-                                                   at(*state.lifted + kSealCheckBy)));
+        m_sheet.line(core::say("SEAL CHECK DUE"),
+                     core::say("from {} to {}", at(*state.lifted + kSealCheckFrom), at(*state.lifted + kSealCheckBy)));
     }
     for (std::size_t k = 0; k < lived.sealChecks.size(); ++k) {
         const SealCheck& check = lived.sealChecks[k];
-        const std::string early = check.early ? "before the jars had cooled 12 h" : "";
+        const std::string early = check.early ? core::say("before the jars had cooled 12 h") : std::string();
         if (k + 1 < lived.sealChecks.size()) {
-            m_sheet.line("Seals counted before",
-                         fmt::format("{}, by {}: {} sealed, {} unsealed, {} broken; corrected since{}{}", at(check.at),
-                                     orNotRecorded(check.by), check.sealed, check.unsealed, check.broken,
-                                     check.early ? "; " : "", early));
+            m_sheet.line(core::say("Seals counted before"),
+                         core::say("{}, by {}: {} sealed, {} unsealed, {} broken; corrected since{}{}", at(check.at),
+                                   orNotRecorded(check.by), check.sealed, check.unsealed, check.broken,
+                                   check.early ? "; " : "", early));
         } else if (check.early) {
-            m_sheet.line("SEALS CHECKED EARLY", early);
+            m_sheet.line(core::say("SEALS CHECKED EARLY"), early);
         }
     }
     if (lived.sealsChecked) {
-        m_sheet.line("Seals checked",
+        m_sheet.line(core::say("Seals checked"),
                      fmt::format("{}, by {}", at(*lived.sealsChecked), orNotRecorded(lived.sealsCheckedBy)));
-        m_sheet.line("Jars out", fmt::format("{} of {} planned: {} sealed, {} unsealed, {} broken",
-                                             state.sealed + state.unsealed + state.broken, planned.jars, state.sealed,
-                                             state.unsealed, state.broken));
-        m_sheet.line("Unsealed jars went", state.unsealed > 0 ? kNotRecorded : "none were unsealed");
+        m_sheet.line(core::say("Jars out"), core::say("{} of {} planned: {} sealed, {} unsealed, {} broken",
+                                                      state.sealed + state.unsealed + state.broken, planned.jars,
+                                                      state.sealed, state.unsealed, state.broken));
+        m_sheet.line(core::say("Unsealed jars went"),
+                     state.unsealed > 0 ? notRecorded() : core::say("none were unsealed"));
     } else {
-        m_sheet.line("Jars out", "not counted yet");
+        m_sheet.line(core::say("Jars out"), core::say("not counted yet"));
     }
-    m_sheet.line("Disposition", kNotRecorded);
+    m_sheet.line(core::say("Disposition"), notRecorded());
 }
 
 // What an event is about: a step, a load, a point to say, or a note.
@@ -458,7 +469,7 @@ std::string Recording::subjectOf(const Event& event) const {
         return fmt::format(" \"{}\"", m_network.activities.at(static_cast<std::size_t>(event.activity)).title);
     }
     if (event.load >= 0) {
-        return fmt::format(" load {}", event.load + 1);
+        return core::say(" load {}", event.load + 1);
     }
     if (event.kind == EventKind::PointSaid) {
         return fmt::format(" \"{}\"", m_network.talk.at(static_cast<std::size_t>(event.value)).text);
@@ -475,14 +486,14 @@ std::string Recording::departureIn(const Event& event) const {
         case EventKind::SessionClosed:
             return event.text;
         case EventKind::SwapMade:
-            return fmt::format("swapped in{}: {}", subjectOf(event), event.text);
+            return core::say("swapped in{}: {}", subjectOf(event), event.text);
         case EventKind::ReadingTaken:
-            return fmt::format("read {}{}", readingIn(event), subjectOf(event));
+            return core::say("read {}{}", readingIn(event), subjectOf(event));
         case EventKind::ActivitySkipped:
-            return fmt::format("skipped{}: {}", subjectOf(event), orNotRecorded(event.text));
+            return core::say("skipped{}: {}", subjectOf(event), orNotRecorded(event.text));
         case EventKind::Undone: {
             const Event& undone = m_record.events.at(static_cast<std::size_t>(event.value - 1));
-            return fmt::format("taken back: {}{}", pressWords(undone.kind), subjectOf(undone));
+            return core::say("taken back: {}{}", pressWords(undone.kind), subjectOf(undone));
         }
         default:
             return {};
@@ -491,7 +502,7 @@ std::string Recording::departureIn(const Event& event) const {
 
 void Recording::writeDepartures() {
     m_sheet.gap();
-    m_sheet.heading("Departures and notes", '-');
+    m_sheet.heading(core::say("Departures and notes"), '-');
     const std::vector<Millis> times = sessionTimes(m_record.events);
     const std::set<std::int64_t> undone = takenBack(m_record.events);
     bool none = true;
@@ -503,17 +514,17 @@ void Recording::writeDepartures() {
         }
     }
     if (none) {
-        m_sheet.line("Departures", "none recorded");
+        m_sheet.line(core::say("Departures"), core::say("none recorded"));
     }
 }
 
 void Recording::writeSigning() {
     m_sheet.gap();
-    m_sheet.heading("Review", '-');
-    m_sheet.line("Reviewed by, date", kNotRecorded);
-    m_sheet.line("Initials", kNotRecorded);
+    m_sheet.heading(core::say("Review"), '-');
+    m_sheet.line(core::say("Reviewed by, date"), notRecorded());
+    m_sheet.line(core::say("Initials"), notRecorded());
     m_sheet.gap();
-    m_sheet.line("Safety", safetyStatement());
+    m_sheet.line(core::say("Safety"), core::say(safetyStatement()));
 }
 
 }  // namespace

@@ -5,6 +5,7 @@
 
 #include <limits>
 
+#include "base/Language.h"
 #include "base/QuotedText.h"
 
 namespace brinebell {
@@ -36,7 +37,7 @@ public:
     Result<Event> read(SQLite::Statement& row) {
         const std::int64_t sequence = row.getColumn(0).getInt64();
         if (sequence != m_expected) {
-            return corrupt(m_expected, "it is missing");
+            return corrupt(m_expected, core::say("it is missing"));
         }
         ++m_expected;
         Event event;
@@ -63,8 +64,8 @@ private:
         const auto knownBoot = bootIdFromText(boot);
         const auto knownCause = causeFromText(cause);
         if (!knownKind || !knownBoot || !knownCause) {
-            return fmt::format("its kind {}, boot identity {} or cause {} is not known", quotedText(kind),
-                               quotedText(boot), quotedText(cause));
+            return core::say("its kind {}, boot identity {} or cause {} is not known", quotedText(kind),
+                             quotedText(boot), quotedText(cause));
         }
         event.kind = *knownKind;
         event.at.bootId = *knownBoot;
@@ -72,7 +73,7 @@ private:
         if (!row.getColumn(6).isNull()) {
             const auto index = findActivity(m_network, activity);
             if (!index) {
-                return fmt::format("its activity {} is not in the session's network", quotedText(activity));
+                return core::say("its activity {} is not in the session's network", quotedText(activity));
             }
             event.activity = *index;
         }
@@ -83,17 +84,17 @@ private:
         if (!row.getColumn(7).isNull()) {
             const auto load = smallNumber(row, 7);
             if (!load || static_cast<std::size_t>(*load) >= m_network.loads.size()) {
-                return fmt::format("its load {} is not one of the session's {}", row.getColumn(7).getInt64(),
-                                   m_network.loads.size());
+                return core::say("its load {} is not one of the session's {}", row.getColumn(7).getInt64(),
+                                 m_network.loads.size());
             }
             event.load = *load;
         }
         if (!isReckonable(event.at) || event.value < -kLargestEventValue || event.value > kLargestEventValue) {
-            return "its moment or its value is out of range";
+            return core::say("its moment or its value is out of range");
         }
         const auto sealed = smallNumber(row, 9), unsealed = smallNumber(row, 10), broken = smallNumber(row, 11);
         if (!sealed || !unsealed || !broken) {
-            return "a count of jars is below zero or too large";
+            return core::say("a count of jars is below zero or too large");
         }
         event.sealed = *sealed;
         event.unsealed = *unsealed;
@@ -102,7 +103,7 @@ private:
     }
 
     tl::unexpected<Error> corrupt(std::int64_t sequence, const std::string& what) const {
-        return fail(ErrorCode::Corrupt, fmt::format("session {}, event {}: {}", m_session, sequence, what));
+        return fail(ErrorCode::Corrupt, core::say("session {}, event {}: {}", m_session, sequence, what));
     }
 
     const Network& m_network;

@@ -1,5 +1,7 @@
 #include "logbook/History.h"
 
+#include "base/Language.h"
+
 namespace brinebell {
 
 std::set<std::int64_t> takenBack(const std::vector<Event>& events) {
@@ -18,7 +20,7 @@ Result<State> relive(const SessionRecord& record, const std::function<void(const
     for (const Event& event : record.events) {
         Result<State> next = apply(record.network, state, event);
         if (!next) {
-            return fail(next.error().code, "session " + record.info.id + ": " + next.error().message,
+            return fail(next.error().code, core::say("session {}: {}", record.info.id, next.error().message),
                         next.error().where);
         }
         witness({event, next->lastElapsed, undone.count(event.sequence) > 0, state, *next});

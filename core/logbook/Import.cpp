@@ -8,6 +8,7 @@
 #include <limits>
 #include <nlohmann/json.hpp>
 
+#include "base/Language.h"
 #include "base/QuotedText.h"
 #include "base/UtcText.h"
 #include "logbook/ImportCheck.h"
@@ -31,12 +32,12 @@ public:
     T get(const char* key) const {
         const auto found = m_object.is_object() ? m_object.find(key) : m_object.end();
         if (!m_object.is_object() || found == m_object.end()) {
-            throw fmt::format("{} has no \"{}\"", m_what, key);
+            throw core::say("{} has no \"{}\"", m_what, key);
         }
         try {
             return found->template get<T>();
         } catch (const json::exception&) {
-            throw fmt::format("\"{}\" of {} is of the wrong kind", key, m_what);
+            throw core::say("\"{}\" of {} is of the wrong kind", key, m_what);
         }
     }
     bool isNull(const char* key) const { return get<json>(key).is_null(); }
@@ -44,14 +45,14 @@ public:
         const auto text = get<std::string>(key);
         const Result<Millis> read = utcFromText(text);
         if (!read) {
-            throw fmt::format("\"{}\" of {} is not a moment: {}", key, m_what, quotedText(text));
+            throw core::say("\"{}\" of {} is not a moment: {}", key, m_what, quotedText(text));
         }
         return *read;
     }
     int count(const char* key) const {
         const auto value = get<std::int64_t>(key);
         if (value < 0 || value > std::numeric_limits<int>::max()) {
-            throw fmt::format("\"{}\" of {} is out of range: {}", key, m_what, value);
+            throw core::say("\"{}\" of {} is out of range: {}", key, m_what, value);
         }
         return static_cast<int>(value);
     }
@@ -68,38 +69,38 @@ bool isSessionId(const std::string& id) {
 template <class T>
 T known(const std::optional<T>& word, const std::string& text, const std::string& what) {
     if (!word) {
-        throw fmt::format("{} is not known: {}", what, quotedText(text));
+        throw core::say("{} is not known: {}", what, quotedText(text));
     }
     return *word;
 }
 
 Event eventFrom(const json& object, const Network& network, std::size_t number) {
-    const Fields fields(object, fmt::format("event {}", number));
+    const Fields fields(object, core::say("event {}", number));
     Event event;
     event.sequence = fields.get<std::int64_t>("sequence");
     const auto kind = fields.get<std::string>("kind"), cause = fields.get<std::string>("cause"),
                boot = fields.get<std::string>("boot_id");
-    event.kind = known(eventKindFromText(kind), kind, fmt::format("the kind of event {}", number));
-    event.cause = known(causeFromText(cause), cause, fmt::format("the cause of event {}", number));
-    event.at.bootId = known(bootIdFromText(boot), boot, fmt::format("the boot identity of event {}", number));
+    event.kind = known(eventKindFromText(kind), kind, core::say("the kind of event {}", number));
+    event.cause = known(causeFromText(cause), cause, core::say("the cause of event {}", number));
+    event.at.bootId = known(bootIdFromText(boot), boot, core::say("the boot identity of event {}", number));
     event.at.utc = fields.moment("at_utc");
     event.at.boot = Millis(fields.get<std::int64_t>("boot_ms"));
     if (!fields.isNull("activity")) {
         const auto key = fields.get<std::string>("activity");
-        event.activity = known(findActivity(network, key), key, fmt::format("the activity of event {}", number));
+        event.activity = known(findActivity(network, key), key, core::say("the activity of event {}", number));
     }
     if (!fields.isNull("load")) {
         event.load = fields.count("load");
         if (static_cast<std::size_t>(event.load) >= network.loads.size()) {
-            throw fmt::format("the load of event {} is not one of the session's {}", number, network.loads.size());
+            throw core::say("the load of event {} is not one of the session's {}", number, network.loads.size());
         }
     }
     event.value = fields.get<std::int64_t>("value");
     if (!isReckonable(event.at)) {
-        throw fmt::format("\"boot_ms\" of event {} is out of range: {}", number, event.at.boot.count());
+        throw core::say("\"boot_ms\" of event {} is out of range: {}", number, event.at.boot.count());
     }
     if (event.value < -kLargestEventValue || event.value > kLargestEventValue) {
-        throw fmt::format("\"value\" of event {} is out of range: {}", number, event.value);
+        throw core::say("\"value\" of event {} is out of range: {}", number, event.value);
     }
     event.sealed = fields.count("sealed");
     event.unsealed = fields.count("unsealed");
@@ -114,13 +115,13 @@ SessionRecord recordFrom(const json& document) {
     const Fields fields(session, "the session");
     const Result<Network> network = networkFromJson(withProgramKeys(whole.get<json>("network")).dump());
     if (!network) {
-        throw fmt::format("the network is not sound: {}", network.error().message);
+        throw core::say("the network is not sound: {}", network.error().message);
     }
     SessionRecord record;
     record.network = *network;
     record.info.id = fields.get<std::string>("id");
     if (!isSessionId(record.info.id)) {
-        throw fmt::format("the id of the session is not one of ours: {}", quotedText(record.info.id));
+        throw core::say("the id of the session is not one of ours: {}", quotedText(record.info.id));
     }
     record.info.classId = network->classId;
     record.info.title = network->title;
@@ -147,12 +148,12 @@ Result<std::string> textOf(const std::string& file) {
     }
     if (size > kMostImportBytes) {
         return fail(ErrorCode::OutOfRange,
-                    fmt::format("the file is longer than {} MiB", kMostImportBytes / (1024 * 1024)));
+                    core::say("the file is longer than {} MiB", kMostImportBytes / (1024 * 1024)));
     }
     std::ifstream stream(file, std::ios::binary);
     std::string text(static_cast<std::size_t>(size), '\0');
     if (!stream.read(text.data(), static_cast<std::streamsize>(size))) {
-        return fail(ErrorCode::Io, "the file cannot be read");
+        return fail(ErrorCode::Io, core::say("the file cannot be read"));
     }
     return text;
 }
@@ -227,25 +228,25 @@ private:
 
 Result<SessionRecord> sessionFromJson(std::string_view text) {
     if (text.size() > kMostImportBytes) {
-        return fail(ErrorCode::OutOfRange, "the document is too long");
+        return fail(ErrorCode::OutOfRange, core::say("the document is too long"));
     }
     // What follows walks the document by recursion; no session nests deeper than a few levels.
     const auto notTooDeep = [](int depth, json::parse_event_t, const json&) {
         if (depth > kDeepestDocument) {
-            throw fmt::format("it nests deeper than {} levels", kDeepestDocument);
+            throw core::say("it nests deeper than {} levels", kDeepestDocument);
         }
         return true;
     };
     try {
         const json document = json::parse(text, notTooDeep, false);
         if (document.is_discarded()) {
-            return fail(ErrorCode::Corrupt, "this is not a whole JSON document");
+            return fail(ErrorCode::Corrupt, core::say("this is not a whole JSON document"));
         }
         return recordFrom(document);
     } catch (const std::string& fault) {
         return fail(ErrorCode::Corrupt, fault);
     } catch (const json::exception& fault) {
-        return fail(ErrorCode::Corrupt, fmt::format("this is not a session: {}", fault.what()));
+        return fail(ErrorCode::Corrupt, core::say("this is not a session: {}", fault.what()));
     }
 }
 

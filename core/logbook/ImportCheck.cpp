@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "base/Language.h"
 #include "base/QuotedText.h"
 #include "logbook/History.h"
 #include "quantity/ReadQuantity.h"
@@ -34,7 +35,7 @@ bool isAsPublished(const Load& load, const ProcessAnswer& answer) {
 std::optional<Error> whyNotTimes(const Network& network, const Load& load) {
     const auto altitude = altitudeOf(network);
     if (!altitude) {
-        return corrupt(fmt::format("the altitude {} cannot be read", quotedText(network.altitude)));
+        return corrupt(core::say("the altitude {} cannot be read", quotedText(network.altitude)));
     }
     const std::string product = load.tableEntry.substr(0, load.tableEntry.find('.'));
     ProcessQuery query{product, load.pack, load.jar, *altitude, load.method, {}};
@@ -42,11 +43,11 @@ std::optional<Error> whyNotTimes(const Network& network, const Load& load) {
     const auto answers = ProcessTables::published().findAll(query);
     if (!answers) {
         return corrupt(
-            fmt::format("load {} of {}: {}", load.number, quotedText(load.tableEntry), answers.error().message));
+            core::say("load {} of {}: {}", load.number, quotedText(load.tableEntry), answers.error().message));
     }
     if (std::none_of(answers->begin(), answers->end(), [&](const auto& a) { return isAsPublished(load, a); })) {
-        return corrupt(fmt::format("load {}: its {} of {} are not those of the published table", load.number,
-                                   printDuration(load.processTime), quotedText(load.tableEntry)));
+        return corrupt(core::say("load {}: its {} of {} are not those of the published table", load.number,
+                                 printDuration(load.processTime), quotedText(load.tableEntry)));
     }
     return std::nullopt;
 }
@@ -54,7 +55,7 @@ std::optional<Error> whyNotTimes(const Network& network, const Load& load) {
 // The kind and the day stand beside the events, and once more in the first of them.
 std::optional<Error> whyNotStart(const SessionInfo& info, const State& state) {
     if (!state.started) {
-        return corrupt("the session never started");
+        return corrupt(core::say("the session never started"));
     }
     if (state.rehearsal != info.rehearsal) {
         return corrupt(info.rehearsal ? "it says that it is a rehearsal and started as a class"
@@ -62,7 +63,7 @@ std::optional<Error> whyNotStart(const SessionInfo& info, const State& state) {
     }
     const Millis apart = state.startedAt.utc - info.startedUtc;
     if (apart > kLongestBeforeStart || apart < -kLongestBeforeStart) {
-        return corrupt("its start is more than a day from the day it is filed under");
+        return corrupt(core::say("its start is more than a day from the day it is filed under"));
     }
     return std::nullopt;
 }
@@ -72,7 +73,7 @@ std::optional<Error> whyNotStart(const SessionInfo& info, const State& state) {
 std::optional<Error> whyNotImported(const SessionRecord& record) {
     for (std::size_t i = 0; i < record.events.size(); ++i) {
         if (record.events[i].sequence != static_cast<std::int64_t>(i) + 1) {
-            return corrupt(fmt::format("event {} is missing", i + 1));
+            return corrupt(core::say("event {} is missing", i + 1));
         }
     }
     const Result<State> state = relive(record, [](const Moment&) {});
@@ -83,8 +84,9 @@ std::optional<Error> whyNotImported(const SessionRecord& record) {
         return why;
     }
     if (!record.info.rehearsal && !state->closed) {
-        return Error{
-            ErrorCode::Conflict, "the class is not closed yet; close it where it runs, then bring it here", {}};
+        return Error{ErrorCode::Conflict,
+                     core::say("the class is not closed yet; close it where it runs, then bring it here"),
+                     {}};
     }
     for (const Load& load : record.network.loads) {
         if (auto why = whyNotTimes(record.network, load)) {

@@ -1,5 +1,6 @@
 #include <fmt/format.h>
 
+#include "base/Language.h"
 #include "logbook/BatchRecord.h"
 #include "logbook/LoadHistory.h"
 #include "logbook/TextSheet.h"
@@ -14,23 +15,23 @@ constexpr std::size_t kIndent = 14;
 std::string sealText(const LoadHistory& lived, const State& state) {
     if (lived.state.phase == LoadPhase::SealsChecked) {
         const LoadState& load = lived.state;
-        return fmt::format("checked {}, {} of {} sealed; this label is for sealed jars only",
-                           dayText(utcOf(state, *lived.sealsChecked)), load.sealed,
-                           load.sealed + load.unsealed + load.broken);
+        return core::say("checked {}, {} of {} sealed; this label is for sealed jars only",
+                         dayText(utcOf(state, *lived.sealsChecked)), load.sealed,
+                         load.sealed + load.unsealed + load.broken);
     }
-    return fmt::format("check by {}", momentText(utcOf(state, *lived.state.lifted + kSealCheckBy)));
+    return core::say("check by {}", momentText(utcOf(state, *lived.state.lifted + kSealCheckBy)));
 }
 
 // A jar that was not processed to its end must not get a label that says it keeps.
 std::string whyNoLabel(const LoadHistory& lived) {
     if (lived.sealsChecked && isCanned(lived)) {
-        return lived.state.sealed == 0 ? "the seals were checked and no jar had sealed" : "";
+        return lived.state.sealed == 0 ? core::say("the seals were checked and no jar had sealed") : std::string();
     }
     if (isCanned(lived)) {
         return "";
     }
-    return lived.setAside ? fmt::format("set aside: {}", lived.setAsideWhy)
-                          : "this load has not been processed and lifted";
+    return lived.setAside ? core::say("set aside: {}", lived.setAsideWhy)
+                          : core::say("this load has not been processed and lifted");
 }
 
 JarLabel labelOf(const SessionRecord& record, const SessionHistory& history, std::size_t load) {
@@ -48,31 +49,33 @@ JarLabel labelOf(const SessionRecord& record, const SessionHistory& history, std
     label.canned = dayText(utcOf(history.state, *lived.state.lifted));
     label.lot = lotOf(record, history.state, load);
     label.madeAt = fmt::format("{}, {}", record.network.title, record.network.venueName);
-    label.bestBy = dish.shelfLife.empty() ? "not recorded" : dish.shelfLife + " (from the day canned)";
-    label.allergens = dish.allergens.empty() ? "not recorded" : fmt::format("{}", fmt::join(dish.allergens, ", "));
+    label.bestBy =
+        dish.shelfLife.empty() ? core::say("not recorded") : core::say("{} (from the day canned)", dish.shelfLife);
+    label.allergens =
+        dish.allergens.empty() ? core::say("not recorded") : fmt::format("{}", fmt::join(dish.allergens, ", "));
     label.seals = sealText(lived, history.state);
     return label;
 }
 
 void writeLabel(TextSheet& sheet, const JarLabel& label) {
     if (label.rehearsal) {
-        sheet.line("REHEARSAL", "not for a jar");
+        sheet.line(core::say("REHEARSAL"), core::say("not for a jar"));
     }
-    sheet.line("Contents", label.contents);
+    sheet.line(core::say("Contents"), label.contents);
     if (!label.noLabel.empty()) {
-        sheet.line("NO LABEL", label.noLabel);
+        sheet.line(core::say("NO LABEL"), label.noLabel);
         return;
     }
     if (label.sealsChecked) {
-        sheet.line("Labels", fmt::format("for {} jar{}", label.jars, label.jars == 1 ? "" : "s"));
+        sheet.line(core::say("Labels"), core::say("for {} jar{}", label.jars, label.jars == 1 ? "" : "s"));
     }
-    sheet.line("Canned", label.canned + " (UTC)");
-    sheet.line("Lot", label.lot);
-    sheet.line("Made at", label.madeAt);
-    sheet.line("Best by", label.bestBy);
-    sheet.line("Allergens", label.allergens);
-    sheet.line("Seals", label.seals);
-    sheet.line("Once open", "refrigerate after opening");
+    sheet.line(core::say("Canned"), label.canned + " (UTC)");
+    sheet.line(core::say("Lot"), label.lot);
+    sheet.line(core::say("Made at"), label.madeAt);
+    sheet.line(core::say("Best by"), label.bestBy);
+    sheet.line(core::say("Allergens"), label.allergens);
+    sheet.line(core::say("Seals"), label.seals);
+    sheet.line(core::say("Once open"), core::say("refrigerate after opening"));
 }
 
 }  // namespace
@@ -102,7 +105,7 @@ Result<std::string> labelText(const SessionRecord& record) {
         writeLabel(sheet, (*labels)[l]);
     }
     sheet.gap();
-    sheet.line("Safety", safetyStatement());
+    sheet.line(core::say("Safety"), core::say(safetyStatement()));
     return sheet.text();
 }
 

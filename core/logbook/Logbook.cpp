@@ -12,6 +12,7 @@
 #include <filesystem>
 #include <string_view>
 
+#include "base/Language.h"
 #include "base/QuotedText.h"
 #include "logbook/EventTable.h"
 #include "logbook/LogbookFile.h"
@@ -84,12 +85,12 @@ Result<void> SessionLog::Impl::check(std::span<const Event> events) const {
     for (const Event& event : events) {
         if (event.sequence != previous + 1) {
             return fail(ErrorCode::Conflict,
-                        fmt::format("event {} cannot follow event {} of session {}", event.sequence, previous, id),
+                        core::say("event {} cannot follow event {} of session {}", event.sequence, previous, id),
                         {path});
         }
         if (event.activity >= static_cast<int>(writer.activities())) {
-            return fail(ErrorCode::OutOfRange, fmt::format("event {} names activity {}, and there are {}",
-                                                           event.sequence, event.activity, writer.activities()));
+            return fail(ErrorCode::OutOfRange, core::say("event {} names activity {}, and there are {}", event.sequence,
+                                                         event.activity, writer.activities()));
         }
         previous = event.sequence;
     }
@@ -188,7 +189,7 @@ void Logbook::Impl::insertSession(const std::string& id, const Network& network,
 
 Result<void> Logbook::Impl::writable() const {
     if (readOnly) {
-        return fail(ErrorCode::Io, "the logbook was opened for reading only", {path});
+        return fail(ErrorCode::Io, core::say("the logbook was opened for reading only"), {path});
     }
     return {};
 }
@@ -211,11 +212,11 @@ Result<SessionInfo> Logbook::Impl::find(const std::string& idOrPrefix) const {
                                                   kInfoColumns));
     rows.bind(1, idOrPrefix);
     if (!rows.executeStep()) {
-        return fail(ErrorCode::NotFound, fmt::format("no session begins with {}", quotedText(idOrPrefix)), {path});
+        return fail(ErrorCode::NotFound, core::say("no session begins with {}", quotedText(idOrPrefix)), {path});
     }
     SessionInfo info = infoFrom(rows);
     if (rows.executeStep()) {
-        return fail(ErrorCode::Conflict, fmt::format("more than one session begins with {}", quotedText(idOrPrefix)),
+        return fail(ErrorCode::Conflict, core::say("more than one session begins with {}", quotedText(idOrPrefix)),
                     {path});
     }
     return info;
@@ -227,7 +228,7 @@ Result<Network> Logbook::Impl::networkOf(const std::string& id) const {
     row.executeStep();
     Result<Network> network = networkFromJson(row.getColumn(0).getString());
     if (!network) {
-        return fail(ErrorCode::Corrupt, fmt::format("session {}: {}", id, network.error().message), {path});
+        return fail(ErrorCode::Corrupt, core::say("session {}: {}", id, network.error().message), {path});
     }
     return network;
 }
@@ -265,7 +266,7 @@ Result<bool> Logbook::Impl::isHere(const SessionRecord& record) const {
                         std::equal(record.events.begin(), record.events.end(), events->begin());
     if (!begins || *network != record.network) {
         return fail(ErrorCode::Conflict,
-                    fmt::format("session {} is here already and tells something else", record.info.id), {path});
+                    core::say("session {} is here already and tells something else", record.info.id), {path});
     }
     return false;
 }

@@ -1,5 +1,7 @@
 #include "logbook/LogbookFile.h"
 
+#include "base/Language.h"
+
 #include <fcntl.h>
 #include <fmt/format.h>
 #include <sqlite3.h>
@@ -19,7 +21,7 @@ namespace {
 constexpr mode_t kOwnerFile = 0600;
 constexpr mode_t kOwnerFolder = 0700;
 
-tl::unexpected<Error> ioFault(const std::string& path, const char* what, int number) {
+tl::unexpected<Error> ioFault(const std::string& path, std::string_view what, int number) {
     return fail(ErrorCode::Io, fmt::format("{}: {}", what, std::strerror(number)), {path});
 }
 
@@ -49,10 +51,10 @@ Result<void> makeOwnerFolder(const std::filesystem::path& folder) {
     }
     if (::mkdir(folder.c_str(), kOwnerFolder) != 0) {
         // Another program may have made it in between.
-        return errno == EEXIST ? Result<void>{} : ioFault(folder, "the folder cannot be made", errno);
+        return errno == EEXIST ? Result<void>{} : ioFault(folder, core::say("the folder cannot be made"), errno);
     }
     if (::chmod(folder.c_str(), kOwnerFolder) != 0) {
-        return ioFault(folder, "the folder's rights cannot be set", errno);
+        return ioFault(folder, core::say("the folder's rights cannot be set"), errno);
     }
     flushFolder(folderOf(folder));
     return {};
@@ -63,10 +65,10 @@ Result<void> makeOwnerFolder(const std::filesystem::path& folder) {
 Result<void> makeLogbookFile(const std::string& path) {
     struct stat found {};
     if (::stat(path.c_str(), &found) != 0) {
-        return errno == ENOENT ? makeOwnerFile(path) : ioFault(path, "the logbook cannot be opened", errno);
+        return errno == ENOENT ? makeOwnerFile(path) : ioFault(path, core::say("the logbook cannot be opened"), errno);
     }
     if (!S_ISREG(found.st_mode)) {
-        return fail(ErrorCode::Io, "the logbook cannot be opened: this is not a file", {path});
+        return fail(ErrorCode::Io, core::say("the logbook cannot be opened: this is not a file"), {path});
     }
     return {};
 }
@@ -75,10 +77,10 @@ Result<void> makeLogbookFile(const std::string& path) {
 Result<void> closeToOthers(const std::string& path) {
     struct stat found {};
     if (::stat(path.c_str(), &found) != 0) {
-        return ioFault(path, "the logbook cannot be opened", errno);
+        return ioFault(path, core::say("the logbook cannot be opened"), errno);
     }
     if (found.st_uid == ::geteuid() && (found.st_mode & 0777) != kOwnerFile && ::chmod(path.c_str(), kOwnerFile) != 0) {
-        return ioFault(path, "the logbook's rights cannot be set", errno);
+        return ioFault(path, core::say("the logbook's rights cannot be set"), errno);
     }
     return {};
 }
@@ -115,9 +117,9 @@ Result<std::unique_ptr<SQLite::Database>> checkedForReading(std::unique_ptr<SQLi
     }
     if (*version < newest) {
         return fail(ErrorCode::OutOfRange,
-                    fmt::format("the logbook has version {} of its layout and must first be opened for writing, which "
-                                "brings it to version {}",
-                                *version, newest),
+                    core::say("the logbook has version {} of its layout and must first be opened for writing, which "
+                              "brings it to version {}",
+                              *version, newest),
                     {path});
     }
     return database;
@@ -128,13 +130,13 @@ Result<std::unique_ptr<SQLite::Database>> checkedForReading(std::unique_ptr<SQLi
 Result<void> makeOwnerFile(const std::string& path) {
     const int descriptor = ::open(path.c_str(), O_CREAT | O_EXCL | O_RDWR | O_CLOEXEC, kOwnerFile);
     if (descriptor < 0) {
-        return ioFault(path, "the file cannot be made", errno);
+        return ioFault(path, core::say("the file cannot be made"), errno);
     }
     const bool set = ::fchmod(descriptor, kOwnerFile) == 0;
     const int number = errno;
     ::close(descriptor);
     if (!set) {
-        return ioFault(path, "the file's rights cannot be set", number);
+        return ioFault(path, core::say("the file's rights cannot be set"), number);
     }
     flushFolder(folderOf(path));
     return {};
@@ -144,14 +146,14 @@ Result<LiveLock> LiveLock::take(const std::string& path) {
     const std::string name = companion(path, ".lock");
     const int descriptor = ::open(name.c_str(), O_CREAT | O_RDWR | O_CLOEXEC | O_NOFOLLOW, kOwnerFile);
     if (descriptor < 0) {
-        return ioFault(name, "the lock file cannot be opened", errno);
+        return ioFault(name, core::say("the lock file cannot be opened"), errno);
     }
     LiveLock lock(descriptor);
     if (::flock(descriptor, LOCK_EX | LOCK_NB) != 0) {
         if (errno == EWOULDBLOCK) {
-            return fail(ErrorCode::Conflict, "a live session is already running in this logbook", {path});
+            return fail(ErrorCode::Conflict, core::say("a live session is already running in this logbook"), {path});
         }
-        return ioFault(name, "the logbook cannot be locked", errno);
+        return ioFault(name, core::say("the logbook cannot be locked"), errno);
     }
     ::fchmod(descriptor, kOwnerFile);
     return lock;
@@ -188,7 +190,7 @@ Result<std::unique_ptr<SQLite::Database>> openLogbookFile(const std::string& pat
             return fail(version.error().code, version.error().message, {path});
         }
         if (sqlite3_db_readonly(database->getHandle(), "main") != 0) {
-            return fail(ErrorCode::Io, "the logbook may be read but not written", {path});
+            return fail(ErrorCode::Io, core::say("the logbook may be read but not written"), {path});
         }
         // Before the write-ahead log is made, which takes its rights from the file.
         if (Result<void> closed = closeToOthers(path); !closed) {
@@ -196,7 +198,7 @@ Result<std::unique_ptr<SQLite::Database>> openLogbookFile(const std::string& pat
         }
         setCheckpointOnClose(*database, true);
         if (database->execAndGet("PRAGMA journal_mode = WAL").getString() != "wal") {
-            return fail(ErrorCode::Io, "the disk does not carry a write-ahead log", {path});
+            return fail(ErrorCode::Io, core::say("the disk does not carry a write-ahead log"), {path});
         }
         database->exec("PRAGMA synchronous = FULL");
         database->exec("PRAGMA foreign_keys = ON");
@@ -210,10 +212,10 @@ Result<std::unique_ptr<SQLite::Database>> openLogbookFile(const std::string& pat
 Result<std::unique_ptr<SQLite::Database>> openLogbookFileReadOnly(const std::string& path) {
     struct stat found {};
     if (::stat(path.c_str(), &found) != 0) {
-        return ioFault(path, "the logbook cannot be opened", errno);
+        return ioFault(path, core::say("the logbook cannot be opened"), errno);
     }
     if (!S_ISREG(found.st_mode)) {
-        return fail(ErrorCode::Io, "the logbook cannot be opened: this is not a file", {path});
+        return fail(ErrorCode::Io, core::say("the logbook cannot be opened: this is not a file"), {path});
     }
     return guarded(path, [&]() -> Result<std::unique_ptr<SQLite::Database>> {
         try {
@@ -231,24 +233,24 @@ Result<std::unique_ptr<SQLite::Database>> openLogbookFileReadOnly(const std::str
 }
 
 Error errorFrom(const SQLite::Exception& exception, const std::string& path) {
-    const auto error = [&](ErrorCode code, const char* what) {
+    const auto error = [&](ErrorCode code, std::string what) {
         return Error{code, fmt::format("{}: {}", what, exception.what()), {path}};
     };
     switch (exception.getErrorCode()) {
         case SQLITE_BUSY:
         case SQLITE_LOCKED:
-            return error(ErrorCode::Conflict, "another program is writing to the logbook");
+            return error(ErrorCode::Conflict, core::say("another program is writing to the logbook"));
         case SQLITE_CONSTRAINT:
-            return error(ErrorCode::Conflict, "another program has written to this session");
+            return error(ErrorCode::Conflict, core::say("another program has written to this session"));
         case SQLITE_NOTADB:
-            return error(ErrorCode::Corrupt, "this is not a logbook");
+            return error(ErrorCode::Corrupt, core::say("this is not a logbook"));
         case SQLITE_CORRUPT:
         case SQLITE_FORMAT:
         case SQLITE_MISMATCH:
         case SQLITE_ERROR:  // our own SQL is sound, so the tables are not ours
-            return error(ErrorCode::Corrupt, "the logbook is damaged");
+            return error(ErrorCode::Corrupt, core::say("the logbook is damaged"));
         default:
-            return error(ErrorCode::Io, "the logbook cannot be read or written");
+            return error(ErrorCode::Io, core::say("the logbook cannot be read or written"));
     }
 }
 

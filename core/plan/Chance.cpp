@@ -1,5 +1,7 @@
 #include "plan/Chance.h"
 
+#include "base/Language.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -19,10 +21,10 @@ Chance chanceOf(double share, int runs) {
 
 std::string printShare(double share) {
     if (share > 0 && share < 0.01) {
-        return "under 1 %";
+        return core::say("under 1 %");
     }
     if (share < 1 && share > 0.99) {
-        return "over 99 %";
+        return core::say("over 99 %");
     }
     return fmt::format("{} %", std::lround(share * 100));
 }

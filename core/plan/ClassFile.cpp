@@ -7,6 +7,7 @@
 #include <iterator>
 #include <set>
 
+#include "base/Language.h"
 #include "base/QuotedText.h"
 #include "base/UtcText.h"
 #include "document/Fields.h"
@@ -32,10 +33,10 @@ Result<Fraction> readBatch(std::string_view text) {
         return tl::unexpected(amount.error());
     }
     if (!amount->unit.empty() || amount->low != amount->high) {
-        return fail(ErrorCode::InvalidInput, "expected one number without a unit, as in \"1/2\"");
+        return fail(ErrorCode::InvalidInput, core::say("expected one number without a unit, as in \"1/2\""));
     }
     if (amount->high <= Fraction(0, 1) || amount->high > Fraction(10, 1)) {
-        return fail(ErrorCode::OutOfRange, "must be above 0 and at most 10 batches");
+        return fail(ErrorCode::OutOfRange, core::say("must be above 0 and at most 10 batches"));
     }
     return amount->high;
 }
@@ -45,14 +46,14 @@ Result<Fraction> readBatch(std::string_view text) {
 Result<std::string> resolve(const std::string& classFile, std::string_view reference) {
     const std::filesystem::path named{std::string(reference)};
     if (named.has_root_path() || reference.find('\\') != std::string_view::npos) {
-        return fail(ErrorCode::Refused, fmt::format("{} must be relative to the class file, with \"/\" between folders",
-                                                    quotedText(reference)));
+        return fail(ErrorCode::Refused, core::say("{} must be relative to the class file, with \"/\" between folders",
+                                                  quotedText(reference)));
     }
     const std::filesystem::path inside = named.lexically_normal();
     const auto climbs = std::count(inside.begin(), inside.end(), std::filesystem::path(".."));
     if (climbs > 1) {
         return fail(ErrorCode::Refused,
-                    fmt::format("{} leaves the folder above the class file's own", quotedText(reference)));
+                    core::say("{} leaves the folder above the class file's own", quotedText(reference)));
     }
     return (std::filesystem::path(classFile).parent_path() / inside).lexically_normal().generic_string();
 }
@@ -123,8 +124,8 @@ void ClassReader::readVenueOf(const Table& head) {
     m_plan.venue = std::move(*venue);
     if (!m_plan.venue.altitude) {
         head.fault("venue", ErrorCode::NoTestedValue,
-                   fmt::format("venue: {} has no altitude, and without it no process time is known",
-                               quotedText(m_plan.venue.name)));
+                   core::say("venue: {} has no altitude, and without it no process time is known",
+                             quotedText(m_plan.venue.name)));
     }
 }
 
@@ -144,7 +145,7 @@ void ClassReader::readHead(const Table& head) {
     m_plan.opening = readDurationOr(head, "opening", Seconds{}, kMaxTalk, Seconds{});
     m_plan.closing = readDurationOr(head, "closing", Seconds{}, kMaxTalk, Seconds{});
     if (slot && m_plan.opening + m_plan.closing >= *slot) {
-        head.fault("slot", ErrorCode::OutOfRange, "slot: opening and closing leave no time in it");
+        head.fault("slot", ErrorCode::OutOfRange, core::say("slot: opening and closing leave no time in it"));
     }
 }
 
@@ -161,12 +162,12 @@ void ClassReader::readMadeAhead(const Table& table, PlannedDish& dish) {
         }
         if (stage == stages.end()) {
             table.fault("made_ahead", ErrorCode::NotFound,
-                        fmt::format("made_ahead: {} has no stage {}", quotedText(dish.recipe.title), quotedText(id)));
+                        core::say("made_ahead: {} has no stage {}", quotedText(dish.recipe.title), quotedText(id)));
             continue;
         }
         if (!chosen.insert(id).second) {
             table.fault("made_ahead", ErrorCode::InvalidInput,
-                        fmt::format("made_ahead: {} is there already", quotedText(id)));
+                        core::say("made_ahead: {} is there already", quotedText(id)));
         }
         replaced.insert(stage->steps.begin(), stage->steps.end());
     }
@@ -174,8 +175,8 @@ void ClassReader::readMadeAhead(const Table& table, PlannedDish& dish) {
         for (const std::string& before : step.after) {
             if (replaced.contains(step.id) && !replaced.contains(before)) {
                 table.fault("made_ahead", ErrorCode::InvalidInput,
-                            fmt::format("made_ahead: step {} comes after {}, which is not made ahead",
-                                        quotedText(step.id), quotedText(before)));
+                            core::say("made_ahead: step {} comes after {}, which is not made ahead",
+                                      quotedText(step.id), quotedText(before)));
             }
         }
     }
@@ -187,8 +188,8 @@ bool ClassReader::isTestedFor(const Table& table, const PlannedDish& dish) {
         return true;
     }
     table.fault("jar", ErrorCode::NoTestedValue,
-                fmt::format("jar: {} is tested up to {} jars, not for a {}", quotedText(dish.recipe.title),
-                            toText(largest), toText(dish.jar)));
+                core::say("jar: {} is tested up to {} jars, not for a {}", quotedText(dish.recipe.title),
+                          toText(largest), toText(dish.jar)));
     return false;
 }
 
@@ -198,8 +199,8 @@ void ClassReader::checkCountOfJars(const Table& table, const PlannedDish& dish) 
         table.fault("batch", most.error().code, "batch: " + most.error().message);
     } else if (dish.jars > *most) {
         table.fault("jars", ErrorCode::OutOfRange,
-                    fmt::format("jars: {} found; this much of the batch fills at most {} {} jars", dish.jars, *most,
-                                toText(dish.jar)));
+                    core::say("jars: {} found; this much of the batch fills at most {} {} jars", dish.jars, *most,
+                              toText(dish.jar)));
     }
 }
 
@@ -213,7 +214,7 @@ const Canner* ClassReader::readCanner(const Table& table, PlannedDish& dish) {
         std::find_if(canners.begin(), canners.end(), [&](const Canner& c) { return c.id == dish.canner; });
     if (canner == canners.end()) {
         table.fault("canner", ErrorCode::NotFound,
-                    fmt::format("canner: {} has no canner {}", quotedText(m_plan.venue.name), quotedText(dish.canner)));
+                    core::say("canner: {} has no canner {}", quotedText(m_plan.venue.name), quotedText(dish.canner)));
         return nullptr;
     }
     return &*canner;
@@ -223,7 +224,7 @@ const Canner* ClassReader::readCanner(const Table& table, PlannedDish& dish) {
 void ClassReader::checkProcess(const Table& table, const PlannedDish& dish, const Canner& canner) {
     if (capacityFor(canner, dish.jar) == 0) {
         table.fault("jar", ErrorCode::OutOfRange,
-                    fmt::format("jar: {} takes no {} jars", quotedText(canner.name), toText(dish.jar)));
+                    core::say("jar: {} takes no {} jars", quotedText(canner.name), toText(dish.jar)));
     }
     if (const auto why = whyNotForClasses(canner)) {
         table.fault("canner", ErrorCode::NoTestedValue, "canner: " + *why);
@@ -254,8 +255,8 @@ void ClassReader::readDish(const Table& table) {
     dish.recipe = std::move(*recipe);
     if (!m_recipeIds.insert(dish.recipe.id).second) {
         table.fault("recipe", ErrorCode::InvalidInput,
-                    fmt::format("recipe: {} is a dish of this class already; raise its batch instead",
-                                quotedText(dish.recipe.id)));
+                    core::say("recipe: {} is a dish of this class already; raise its batch instead",
+                              quotedText(dish.recipe.id)));
     }
     readMadeAhead(table, dish);
     if (!batch || !jar) {
@@ -279,7 +280,8 @@ void ClassReader::readTalkOf(const Table& root) {
     for (const Table& table : tables) {
         ClassTalk talk{readTalkPoint(table, ids), table.booleanOr("may_drop", false)};
         if (talk.mayDrop && talk.point.mustSay) {
-            table.fault("may_drop", ErrorCode::InvalidInput, "may_drop: a point that must be said is never dropped");
+            table.fault("may_drop", ErrorCode::InvalidInput,
+                        core::say("may_drop: a point that must be said is never dropped"));
         }
         m_plan.talk.push_back(std::move(talk));
     }
@@ -293,7 +295,7 @@ ClassPlan ClassReader::read() {
     const std::vector<Table> dishes = root.tables("dish");
     checkCount(root, "dish", dishes.size(), kMaxDishes);
     if (dishes.empty()) {
-        root.fault("dish", ErrorCode::InvalidInput, "dish: a class has at least one dish");
+        root.fault("dish", ErrorCode::InvalidInput, core::say("dish: a class has at least one dish"));
     }
     for (const Table& table : dishes) {
         readDish(table);

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <vector>
 
+#include "base/Language.h"
 #include "quantity/ReadQuantity.h"
 
 namespace brinebell {
@@ -154,15 +155,15 @@ std::string Search::stepsInWords(const std::vector<int>& steps) const {
     std::string text;
     for (std::size_t k = 0; k < steps.size(); ++k) {
         const Seconds least = m_network.activities[static_cast<std::size_t>(steps[k])].duration.low;
-        text += k == 0 ? "" : (k + 1 == steps.size() ? " and " : ", ");
-        text += fmt::format("\"{}\" (at least {})", title(steps[k]), printDuration(least));
+        text += k == 0 ? std::string() : (k + 1 == steps.size() ? core::say(" and ") : std::string(", "));
+        text += core::say("\"{}\" (at least {})", title(steps[k]), printDuration(least));
     }
     return text;
 }
 
 std::string Search::inWords(const HoldLimit& limit, const std::vector<int>& between) const {
-    return fmt::format("\"{}\" must be followed by \"{}\" within {}, but {} must come between", title(limit.from),
-                       title(limit.to), printDuration(limit.atMost), stepsInWords(between));
+    return core::say("\"{}\" must be followed by \"{}\" within {}, but {} must come between", title(limit.from),
+                     title(limit.to), printDuration(limit.atMost), stepsInWords(between));
 }
 
 std::string Search::inWords(const std::vector<Arc>& circle) const {
@@ -172,16 +173,16 @@ std::string Search::inWords(const std::vector<Arc>& circle) const {
     for (const Arc& arc : circle) {
         if (arc.limit >= 0) {
             const HoldLimit& limit = m_network.limits[static_cast<std::size_t>(arc.limit)];
-            limits += fmt::format("{}\"{}\" followed by \"{}\" within {}", limits.empty() ? "" : ", ",
-                                  title(limit.from), title(limit.to), printDuration(limit.atMost));
+            limits += core::say("{}\"{}\" followed by \"{}\" within {}", limits.empty() ? "" : ", ", title(limit.from),
+                                title(limit.to), printDuration(limit.atMost));
             room += limit.atMost;
         } else if (arc.least > Seconds::zero()) {
             steps.push_back(arc.activity);
             needed += arc.least;
         }
     }
-    return fmt::format("these limits cannot all be kept: {}; they leave {} in all, but {} must come between, {} in all",
-                       limits, printDuration(room), stepsInWords(steps), printDuration(needed));
+    return core::say("these limits cannot all be kept: {}; they leave {} in all, but {} must come between, {} in all",
+                     limits, printDuration(room), stepsInWords(steps), printDuration(needed));
 }
 
 }  // namespace

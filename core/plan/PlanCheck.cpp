@@ -5,6 +5,7 @@
 #include <set>
 #include <tuple>
 
+#include "base/Language.h"
 #include "plan/PlanChecking.h"
 #include "quantity/ReadQuantity.h"
 
@@ -92,8 +93,9 @@ void PlanChecking::findWhatNeverStarts() {
     for (int i = 0; i < count(); ++i) {
         if (span(i).start == span(i).end && activity(i).duration.likely > Seconds::zero()) {
             add(PlanFindingKind::NeverStarts, span(i).start, span(i).end, i,
-                "\"{}\" can never start: a station it needs is held by something that waits for it; free the station "
-                "first, or bring one more",
+                core::mark("\"{}\" can never start: a station it needs is held by something that waits for it; free "
+                           "the station "
+                           "first, or bring one more"),
                 title(i));
         }
     }
@@ -104,11 +106,12 @@ void PlanChecking::findLimits() {
         const HoldLimit& limit = m_network.limits[static_cast<std::size_t>(broken.limit)];
         const bool safety = limit.kind == LimitKind::Safety;
         const std::string wayOut =
-            limit.remedy.empty() ? fmt::format("start \"{}\" later", title(limit.from)) : limit.remedy;
+            limit.remedy.empty() ? core::say("start \"{}\" later", title(limit.from)) : limit.remedy;
         add(safety ? PlanFindingKind::SafetyLimit : PlanFindingKind::QualityLimit, span(limit.from).end,
             span(limit.to).start, limit.to, "{}\"{}\" waits {} for \"{}\", {} over the {} that are {}: {}",
             safety ? "SAFETY: " : "", title(limit.from), printDuration(broken.wait), title(limit.to),
-            printDuration(broken.wait - limit.atMost), printDuration(limit.atMost), safety ? "safe" : "good", wayOut);
+            printDuration(broken.wait - limit.atMost), printDuration(limit.atMost),
+            safety ? core::say("safe") : core::say("good"), wayOut);
     }
 }
 
@@ -120,12 +123,13 @@ void PlanChecking::findOverruns() {
     }
     if (m_network.kitchenSlot && m_sheet.kitchenEnd > *m_network.kitchenSlot) {
         add(PlanFindingKind::KitchenOverrun, *m_network.kitchenSlot, m_sheet.kitchenEnd, -1,
-            "the kitchen ends {} after it must be empty; make a stage ahead or drop the last load",
+            core::mark("the kitchen ends {} after it must be empty; make a stage ahead or drop the last load"),
             printDuration(m_sheet.kitchenEnd - *m_network.kitchenSlot));
     }
     if (m_sheet.kitchenEnd > m_sheet.classEnd && m_network.kitchenCloser.empty()) {
         add(PlanFindingKind::NobodyForKitchenEnd, m_sheet.classEnd, m_sheet.kitchenEnd, -1,
-            "the kitchen ends at {}, {} after the class, and nobody is named to stay; name a kitchen closer",
+            core::mark(
+                "the kitchen ends at {}, {} after the class, and nobody is named to stay; name a kitchen closer"),
             classTime(m_sheet.kitchenEnd), printDuration(m_sheet.kitchenEnd - m_sheet.classEnd));
     }
 }
@@ -139,8 +143,8 @@ void PlanChecking::findTalk() {
         const NetworkTalk& talk = m_network.talk[i];
         if (talk.mustSay && talk.activity == -1 && placed.count(static_cast<int>(i)) == 0) {
             add(PlanFindingKind::TalkWithoutRoom, Seconds::zero(), Seconds::zero(), -1,
-                "no wait is long enough to say \"{}\" ({}); say it over the work, or tie it to a step", talk.text,
-                printDuration(talk.length));
+                core::mark("no wait is long enough to say \"{}\" ({}); say it over the work, or tie it to a step"),
+                talk.text, printDuration(talk.length));
         }
     }
 }
@@ -149,20 +153,21 @@ void PlanChecking::findTalk() {
 void PlanChecking::findText() {
     const ScreenRoom room = screenRoomAt(m_network.readingDistance);
     std::set<std::string> told;
-    const auto tell = [&](int i, const char* what, const std::string& text, int most) {
+    const auto tell = [&](int i, const std::string& what, const std::string& text, int most) {
         const int lines = linesOf(text, room.characters);
         if (lines > most && told.insert(text).second) {
             // Only a recipe's own words can be changed; the program's are the same in every class.
             const bool own = activity(i).kind == ActivityKind::Step || activity(i).kind == ActivityKind::BringOut;
             add(PlanFindingKind::TextTooLong, span(i).start, span(i).end, i,
-                "the {} of \"{}\" takes {} lines of {} characters in letters that can be read from the counter, and a "
-                "15.6-inch screen has room for {}; {}bring the screen nearer",
-                what, title(i), lines, room.characters, most, own ? "shorten it, or " : "");
+                core::mark("the {} of \"{}\" takes {} lines of {} characters in letters that can be read from the "
+                           "counter, and a "
+                           "15.6-inch screen has room for {}; {}bring the screen nearer"),
+                what, title(i), lines, room.characters, most, own ? core::say("shorten it, or ") : std::string());
         }
     };
     for (int i = 0; i < count(); ++i) {
-        tell(i, "title", title(i), kMostTitleLines);
-        tell(i, "end-point", activity(i).lookFor, kMostEndPointLines);
+        tell(i, core::say("title"), title(i), kMostTitleLines);
+        tell(i, core::say("end-point"), activity(i).lookFor, kMostEndPointLines);
     }
 }
 

@@ -1,5 +1,6 @@
 #include <algorithm>
 
+#include "base/Language.h"
 #include "plan/PlanChecking.h"
 #include "quantity/ReadQuantity.h"
 
@@ -30,7 +31,7 @@ void PlanChecking::findHands() {
     // In the middle of a class the look before may be past and no longer in the sheet.
     if (untold > Seconds::zero()) {
         add(PlanFindingKind::HandsTwice, Seconds::zero(), m_sheet.kitchenEnd, -1,
-            "looks come {} late in all; ask for a helper, or start less at once", printDuration(untold));
+            core::mark("looks come {} late in all; ask for a helper, or start less at once"), printDuration(untold));
     }
 }
 
@@ -71,20 +72,22 @@ void PlanChecking::tellOfCall(const Call& call) {
         notToBeLeft = notToBeLeft || (work && !activity(piece.activity).mayPause);
         if (std::find(named.begin(), named.end(), piece.activity) == named.end()) {
             named.push_back(piece.activity);
-            others += fmt::format("{}\"{}\"{}", others.empty() ? "" : ", ", title(piece.activity),
-                                  work && !activity(piece.activity).mayPause ? " (not to be left)" : "");
+            others += fmt::format(
+                "{}\"{}\"{}", others.empty() ? "" : ", ", title(piece.activity),
+                work && !activity(piece.activity).mayPause ? core::say(" (not to be left)") : std::string());
         }
     }
     const Seconds wait = call.served - call.due;
     if (!call.look && (named.empty() || (!otherCall && (!notToBeLeft || wait < kWorthTelling)))) {
         return;  // the planner lets it wait, or it waits for a moment
     }
-    add(PlanFindingKind::HandsTwice, call.due, call.served, call.activity, "{} \"{}\" {} {}{} at {}{}; {}",
-        call.look ? "the look at" : "the end of", title(call.activity), call.look ? "comes" : "waits",
-        printDuration(wait), call.look ? " late" : "", classTime(call.due),
-        others.empty() ? std::string() : ": the hands are on " + others,
-        m_network.helpers < 3 ? "ask for a helper, or start one of them at another time"
-                              : "start one of them at another time");
+    add(PlanFindingKind::HandsTwice, call.due, call.served, call.activity, core::mark("{} \"{}\" {} {}{} at {}{}; {}"),
+        call.look ? core::say("the look at") : core::say("the end of"), title(call.activity),
+        call.look ? core::say("comes") : core::say("waits"), printDuration(wait),
+        call.look ? core::say(" late") : std::string(), classTime(call.due),
+        others.empty() ? std::string() : core::say(": the hands are on {}", others),
+        m_network.helpers < 3 ? core::say("ask for a helper, or start one of them at another time")
+                              : core::say("start one of them at another time"));
 }
 
 // ---- cues
@@ -162,8 +165,9 @@ void PlanChecking::findCueFloods() {
     const auto cues = static_cast<std::int64_t>(sounds.size());
     if (cues * kTenMinutes.count() > kMostMeanCuesPerPerson * people * length.count()) {
         add(PlanFindingKind::CueFlood, Seconds::zero(), m_sheet.kitchenEnd, -1,
-            "{} cues sound in {}, more than {} in ten minutes for each of the {} in the kitchen; ask for a helper, or "
-            "make a stage ahead",
+            core::mark("{} cues sound in {}, more than {} in ten minutes for each of the {} in the kitchen; ask for a "
+                       "helper, or "
+                       "make a stage ahead"),
             cues, printDuration(m_sheet.kitchenEnd), kMostMeanCuesPerPerson, people);
     }
 }
@@ -180,7 +184,7 @@ std::string PlanChecking::someTitles(const std::vector<int>& activities) const {
     for (std::size_t k = 0; k < std::min(kSome, titles.size()); ++k) {
         text += fmt::format("{}\"{}\"", k == 0 ? "" : ", ", titles[k]);
     }
-    return titles.size() > kSome ? fmt::format("{} and {} more", text, titles.size() - kSome) : text;
+    return titles.size() > kSome ? core::say("{} and {} more", text, titles.size() - kSome) : text;
 }
 
 }  // namespace brinebell

@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <map>
 
+#include "base/Language.h"
 #include "plan/PlanChecking.h"
 #include "quantity/ReadQuantity.h"
 
@@ -45,9 +46,10 @@ void PlanChecking::findStationTime(const std::vector<int>& candidates, const std
     const Seconds there = slot * static_cast<std::int64_t>(candidates.size());
     if (wanted > there) {
         add(PlanFindingKind::StationsShort, Seconds::zero(), slot, -1,
-            "{} {} wanted for at least {} in all ({}), and the slot has {}; bring one more, or make a stage ahead",
-            stationsInWords(candidates), candidates.size() == 1 ? "is" : "are", printDuration(wanted),
-            vesselsInWords(holds), printDuration(there));
+            core::mark(
+                "{} {} wanted for at least {} in all ({}), and the slot has {}; bring one more, or make a stage ahead"),
+            stationsInWords(candidates), candidates.size() == 1 ? core::say("is") : core::say("are"),
+            printDuration(wanted), vesselsInWords(holds), printDuration(there));
     }
 }
 
@@ -81,8 +83,9 @@ void PlanChecking::findCrowds(const std::vector<int>& candidates, const std::vec
         if (m_sheet.reasons[a] == StartReason::Station &&
             std::find_first_of(mine.begin(), mine.end(), holds.begin(), holds.end()) != mine.end()) {
             add(PlanFindingKind::StationsShort, at, span(i).start, i,
-                "by their order alone {} things want {} at once from {} on: \"{}\" waits for it until {}; bring one "
-                "more, or make a stage ahead",
+                core::mark("by their order alone {} things want {} at once from {} on: \"{}\" waits for it until {}; "
+                           "bring one "
+                           "more, or make a stage ahead"),
                 most, stationsInWords(candidates), classTime(at), title(i), classTime(span(i).start));
             return;
         }
@@ -124,7 +127,7 @@ void PlanChecking::startAsSoonAsOrderAllows(std::vector<Seconds>& starts) const 
 std::string PlanChecking::stationsInWords(const std::vector<int>& stations) const {
     std::string text;
     for (std::size_t k = 0; k < stations.size(); ++k) {
-        text += k == 0 ? "" : (k + 1 == stations.size() ? " and " : ", ");
+        text += k == 0 ? std::string() : (k + 1 == stations.size() ? core::say(" and ") : std::string(", "));
         text += fmt::format("\"{}\"", m_network.stations[static_cast<std::size_t>(stations[k])].name);
     }
     return text;

@@ -10,6 +10,7 @@
 #include <utility>
 #include <vector>
 
+#include "base/Language.h"
 #include "plan/PlanCheck.h"
 
 namespace brinebell {
@@ -37,7 +38,7 @@ private:
     template <class... Args>
     void add(PlanFindingKind kind, Seconds from, Seconds to, int activity, fmt::format_string<Args...> text,
              Args&&... args) {
-        m_findings.push_back({kind, fmt::format(text, std::forward<Args>(args)...), from, to, activity});
+        m_findings.push_back({kind, core::say(text, std::forward<Args>(args)...), from, to, activity});
     }
     const Activity& activity(int i) const { return m_network.activities[static_cast<std::size_t>(i)]; }
     const ActivitySpan& span(int i) const { return m_sheet.activities[static_cast<std::size_t>(i)]; }

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "base/Language.h"
 #include "plan/PlanCheck.h"
 #include "plan/SheetCheck.h"
 #include "plan/SheetSolver.h"
@@ -181,7 +182,8 @@ void SheetSearch::settle() {
 
 Result<PlannedSheet> SheetSearch::run() {
     if (horizonWithoutSheet() > kLongestHorizon) {
-        return fail(ErrorCode::OutOfRange, "the class would last for years; look at the durations of its steps");
+        return fail(ErrorCode::OutOfRange,
+                    core::say("the class would last for years; look at the durations of its steps"));
     }
     begin();
     searchShortest();
@@ -211,10 +213,12 @@ Result<PlannedSheet> SheetSearch::run() {
     m_answer.sheet = dispatch(m_network, m_answer.policy, m_progress);
     if (!m_answer.sheet.complete) {
         const auto why = warningsFor(m_network, m_answer.sheet);
-        return fail(ErrorCode::InvalidInput, why.empty() ? "the class comes to a stand before its end" : why.front());
+        return fail(ErrorCode::InvalidInput,
+                    why.empty() ? core::say("the class comes to a stand before its end") : why.front());
     }
     if (const auto breaches = rulesBrokenBy(m_network, m_answer.sheet, m_progress); !breaches.empty()) {
-        return fail(ErrorCode::Corrupt, "the sheet that was found breaks a rule of the kitchen: " + breaches.front());
+        return fail(ErrorCode::Corrupt,
+                    core::say("the sheet that was found breaks a rule of the kitchen: {}", breaches.front()));
     }
     m_answer.conflicts = m_solver.conflicts();
     const Seconds length = m_answer.sheet.kitchenEnd;
@@ -224,8 +228,8 @@ Result<PlannedSheet> SheetSearch::run() {
     if (m_answer.lowerBound > m_answer.shortest && m_best.cost.keepsLimits()) {
         return fail(
             ErrorCode::Corrupt,
-            fmt::format("the search claims that no sheet is shorter than {} s, and the dispatcher made one of {} s",
-                        m_answer.lowerBound.count(), m_answer.shortest.count()));
+            core::say("the search claims that no sheet is shorter than {} s, and the dispatcher made one of {} s",
+                      m_answer.lowerBound.count(), m_answer.shortest.count()));
     }
     m_answer.stretches = !m_answer.sheet.broken.empty() || m_answer.sheet.lateLooks > Seconds::zero();
     m_answer.lowerBound = std::min(m_answer.lowerBound, m_answer.shortest);
@@ -243,17 +247,17 @@ Result<PlannedSheet> planSheet(const Network& network, const Progress& progress,
 
 std::string qualityInWords(const PlannedSheet& planned) {
     if (planned.stretches) {
-        return "does not keep every limit; how short such a sheet can be is not proved";
+        return core::say("does not keep every limit; how short such a sheet can be is not proved");
     }
     if (planned.proved) {
         return planned.sheet.kitchenEnd == planned.shortest
-                   ? "shortest possible, proved"
-                   : fmt::format("{} longer than the shortest possible, which is proved, because it holds up better",
-                                 printDuration(planned.sheet.kitchenEnd - planned.shortest));
+                   ? core::say("shortest possible, proved")
+                   : core::say("{} longer than the shortest possible, which is proved, because it holds up better",
+                               printDuration(planned.sheet.kitchenEnd - planned.shortest));
     }
     const auto bound = static_cast<double>(std::max<std::int64_t>(planned.lowerBound.count(), 1));
     const double gap = static_cast<double>((planned.sheet.kitchenEnd - planned.lowerBound).count()) / bound;
-    return fmt::format("within {} % of the shortest possible", static_cast<int>(std::ceil(gap * 100)));
+    return core::say("within {} % of the shortest possible", static_cast<int>(std::ceil(gap * 100)));
 }
 
 }  // namespace brinebell

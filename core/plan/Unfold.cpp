@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "base/Language.h"
 #include "plan/Impossible.h"
 #include "plan/Planner.h"
 #include "plan/Unfolding.h"
@@ -86,7 +87,7 @@ void Unfolding::addOpening() {
     Activity opening;
     opening.key = "class/opening";
     opening.kind = ActivityKind::Opening;
-    opening.title = "Welcome the class, wash hands";
+    opening.title = core::say("Welcome the class, wash hands");
     opening.duration = ThreePoint::fixed(m_plan.opening);
     opening.hands = HandsNeed::Throughout;
     opening.presenterOnly = true;
@@ -100,17 +101,17 @@ Unfolding::Step Unfolding::addDish(int dish) {
     const PlannedDish& planned = m_plan.dishes[static_cast<std::size_t>(dish)];
     const Recipe& recipe = planned.recipe;
     if (!recipe.versionOf.empty()) {
-        m_network.notes.push_back(fmt::format("{}: a class version of {}, with no departure that its rules refuse",
-                                              recipe.title, recipe.versionOf));
+        m_network.notes.push_back(core::say("{}: a class version of {}, with no departure that its rules refuse",
+                                            recipe.title, recipe.versionOf));
     }
     if (!recipe.untested.empty()) {
         m_network.notes.push_back(
-            fmt::format("{}: NOT held against a tested recipe, and not to be eaten; its file says: {}", recipe.title,
-                        recipe.untested));
+            core::say("{}: NOT held against a tested recipe, and not to be eaten; its file says: {}", recipe.title,
+                      recipe.untested));
     }
     if (recipe.confidence == Confidence::Memory) {
-        m_network.notes.push_back(fmt::format("{}: its amounts come from memory; hold them against {} before class",
-                                              recipe.title, recipe.source));
+        m_network.notes.push_back(core::say("{}: its amounts come from memory; hold them against {} before class",
+                                            recipe.title, recipe.source));
     }
     m_network.dishes.push_back({recipe.id, recipe.title, recipe.source, planned.jars, planned.jar, recipe.shelfLife,
                                 recipe.storage, recipe.allergens, recipe.untested});
@@ -123,8 +124,8 @@ Unfolding::Step Unfolding::addDish(int dish) {
     const std::size_t wanted = m_network.activities.size() + m_loadsOf[dish].size() * (recipe.steps.size() + atCanner);
     if (wanted > kMaxActivities) {
         return Error{ErrorCode::OutOfRange,
-                     fmt::format("{}: {} loads make about {} activities; at most {} fit a class", recipe.title,
-                                 m_loadsOf[dish].size(), wanted, kMaxActivities),
+                     core::say("{}: {} loads make about {} activities; at most {} fit a class", recipe.title,
+                               m_loadsOf[dish].size(), wanted, kMaxActivities),
                      {}};
     }
     if (auto error = addSteps(dish, planned)) {
@@ -143,7 +144,7 @@ Unfolding::Step Unfolding::addLoads(int dish, const PlannedDish& planned) {
                                      [&](const Canner& c) { return c.id == planned.canner; });
     if (canner == m_plan.venue.canners.end()) {
         return Error{ErrorCode::NotFound,
-                     fmt::format("{}: the venue has no canner \"{}\"", planned.recipe.title, planned.canner),
+                     core::say("{}: the venue has no canner \"{}\"", planned.recipe.title, planned.canner),
                      {}};
     }
     if (const auto why = whyNotForClasses(*canner)) {
@@ -156,7 +157,7 @@ Unfolding::Step Unfolding::addLoads(int dish, const PlannedDish& planned) {
     const int capacity = capacityFor(*canner, planned.jar);
     if (capacity < 1 || planned.jars < 1) {
         return Error{ErrorCode::OutOfRange,
-                     fmt::format("{}: {} takes no {} jars", planned.recipe.title, canner->name, toText(planned.jar)),
+                     core::say("{}: {} takes no {} jars", planned.recipe.title, canner->name, toText(planned.jar)),
                      {}};
     }
     if (answer->confirmed) {
@@ -166,8 +167,7 @@ Unfolding::Step Unfolding::addLoads(int dish, const PlannedDish& planned) {
         m_network.notes.push_back(fmt::format("{}: {}", planned.recipe.title, caution));
     }
     if (!answer->acidify.empty()) {
-        m_network.notes.push_back(
-            fmt::format("{}: acid that must be in it: {}", planned.recipe.title, answer->acidify));
+        m_network.notes.push_back(core::say("{}: acid that must be in it: {}", planned.recipe.title, answer->acidify));
     }
     const auto minutes = std::max(answer->time, answer->longerPublished.value_or(answer->time));
     const auto cannerStation =
@@ -203,7 +203,8 @@ std::vector<std::string> Unfolding::amountsFor(const PlannedDish& planned, const
         }
         const auto amount = amountFor(*found, planned.batch, planned.jar);
         lines.push_back(fmt::format("{} {}{}{}", amount ? print(*amount) : print(found->amount), found->name,
-                                    found->perJar ? " in each jar" : "", found->optional ? " (optional)" : ""));
+                                    found->perJar ? core::say(" in each jar") : std::string(),
+                                    found->optional ? core::say(" (optional)") : std::string()));
     }
     return lines;
 }
@@ -226,15 +227,15 @@ Unfolding::Step Unfolding::checkStages(const PlannedDish& planned) const {
         }
         if (step.each != StepEach::Batch) {
             return Error{ErrorCode::InvalidInput,
-                         fmt::format("{}: \"{}\" is done for each load and cannot be made ahead", planned.recipe.title,
-                                     step.title),
+                         core::say("{}: \"{}\" is done for each load and cannot be made ahead", planned.recipe.title,
+                                   step.title),
                          {}};
         }
         for (const std::string& before : step.after) {
             if (!isMadeAhead(planned, before)) {
                 return Error{ErrorCode::InvalidInput,
-                             fmt::format("{}: \"{}\" is made ahead but follows \"{}\", which is not",
-                                         planned.recipe.title, step.id, before),
+                             core::say("{}: \"{}\" is made ahead but follows \"{}\", which is not",
+                                       planned.recipe.title, step.id, before),
                              {}};
             }
         }
@@ -310,8 +311,8 @@ Unfolding::Step Unfolding::addStep(int dish, const PlannedDish& planned, const R
         a.endsBySight = step.endsBySight;
         if (a.handsAtStart + a.handsAtEnd > a.duration.low) {
             return Error{ErrorCode::OutOfRange,
-                         fmt::format("{}: \"{}\" is over before its hand work is, for so small a batch",
-                                     planned.recipe.title, step.title),
+                         core::say("{}: \"{}\" is over before its hand work is, for so small a batch",
+                                   planned.recipe.title, step.title),
                          {}};
         }
         const int i = addActivity(std::move(a));
@@ -384,8 +385,8 @@ Unfolding::Step Unfolding::addStations(int dish, const PlannedDish& planned) {
         const std::vector<int> candidates = stationsOfKind(*kind);
         if (candidates.empty()) {
             return Error{ErrorCode::OutOfRange,
-                         fmt::format("{}: \"{}\" needs a {} and the venue has none free of canners",
-                                     planned.recipe.title, step.title, step.station),
+                         core::say("{}: \"{}\" needs a {} and the venue has none free of canners", planned.recipe.title,
+                                   step.title, step.station),
                          {}};
         }
         const std::vector<int> users = activitiesOf(dish, step.id);
@@ -398,8 +399,8 @@ Unfolding::Step Unfolding::addStations(int dish, const PlannedDish& planned) {
         auto& [heldKind, all] = vessels.try_emplace(step.vessel, *kind, std::vector<int>{}).first->second;
         if (heldKind != *kind) {
             return Error{ErrorCode::InvalidInput,
-                         fmt::format("{}: {} stands on a {} in one step and a {} in another", planned.recipe.title,
-                                     step.vessel, toText(heldKind), step.station),
+                         core::say("{}: {} stands on a {} in one step and a {} in another", planned.recipe.title,
+                                   step.vessel, toText(heldKind), step.station),
                          {}};
         }
         all.insert(all.end(), users.begin(), users.end());
@@ -469,7 +470,7 @@ void Unfolding::addClosing() {
     Activity closing;
     closing.key = "class/closing";
     closing.kind = ActivityKind::Closing;
-    closing.title = "Close the class: questions, what to take home";
+    closing.title = core::say("Close the class: questions, what to take home");
     closing.duration = ThreePoint::fixed(m_plan.closing);
     closing.hands = HandsNeed::Throughout;
     closing.presenterOnly = true;
@@ -491,8 +492,8 @@ void Unfolding::addClosing() {
             after.push_back(static_cast<int>(i));
         }
     }
-    m_network.notes.push_back(fmt::format("the class ends before the last load is lifted; {} stays for the kitchen end",
-                                          m_plan.kitchenCloser));
+    m_network.notes.push_back(
+        core::say("the class ends before the last load is lifted; {} stays for the kitchen end", m_plan.kitchenCloser));
 }
 
 void Unfolding::addClassTalk() {
@@ -505,7 +506,7 @@ void Unfolding::addClassTalk() {
 Result<Network> Unfolding::run() {
     if (!m_plan.venue.altitude) {
         return fail(ErrorCode::NoTestedValue,
-                    fmt::format("{}: no class runs without the altitude of its kitchen", m_plan.venue.name));
+                    core::say("{}: no class runs without the altitude of its kitchen", m_plan.venue.name));
     }
     takeClass();
     addOpening();

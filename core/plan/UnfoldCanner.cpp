@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "base/Language.h"
 #include "kitchen/CannerHeating.h"
 #include "plan/CannerWords.h"
 #include "plan/Unfolding.h"
@@ -56,24 +57,25 @@ Unfolding::Step Unfolding::addCanner(const Canner& canner) {
         const Load& load = m_network.loads[static_cast<std::size_t>(l)];
         if (load.method == Method::AtmosphericSteam && m_sterile[static_cast<std::size_t>(l)]) {
             return Error{ErrorCode::NoTestedValue,
-                         fmt::format("{}: jars for so short a process must be boiled under water first, and {} cannot; "
-                                     "use a boiling-water canner",
-                                     m_network.dishes[static_cast<std::size_t>(load.dish)].title, canner.name),
+                         core::say("{}: jars for so short a process must be boiled under water first, and {} cannot; "
+                                   "use a boiling-water canner",
+                                   m_network.dishes[static_cast<std::size_t>(load.dish)].title, canner.name),
                          {}};
         }
     }
     const Pack firstPack = m_network.loads[static_cast<std::size_t>(loads.front())].pack;
     if (!canner.heatToPreheat || !canner.heatToBoil) {
-        m_network.notes.push_back(fmt::format(
-            "{}: its heating times are worked out from its burner and its water, not measured", canner.name));
+        m_network.notes.push_back(
+            core::say("{}: its heating times are worked out from its burner and its water, not measured", canner.name));
     }
     Activity preheat;
     preheat.key = fmt::format("{}/preheat", canner.id);
     preheat.kind = ActivityKind::Preheat;
-    preheat.title = "Set the canner on to heat";
+    preheat.title = core::say("Set the canner on to heat");
     preheat.detail = cannerWords(m_network.loads[static_cast<std::size_t>(loads.front())], *boilingPoint).preheat;
     // 140 °F for raw pack, 180 °F for hot pack. Source: NCHFP, using boiling water canners.
-    preheat.lookFor = firstPack == Pack::Raw ? "Water at 140 °F (60 °C)" : "Water at 180 °F (82 °C)";
+    preheat.lookFor =
+        firstPack == Pack::Raw ? core::say("Water at 140 °F (60 °C)") : core::say("Water at 180 °F (82 °C)");
     preheat.duration = plus(*preheatTime(m_plan.venue, canner, firstPack), kSetCannerOn + kCheckTemperature);
     preheat.hands = HandsNeed::Ends;
     preheat.handsAtStart = kSetCannerOn;
@@ -99,7 +101,7 @@ Unfolding::Step Unfolding::addCanner(const Canner& canner) {
     }
     if (burner.empty()) {
         return Error{
-            ErrorCode::NotFound, fmt::format("{}: the venue has no burner \"{}\"", canner.name, canner.burner), {}};
+            ErrorCode::NotFound, core::say("{}: the venue has no burner \"{}\"", canner.name, canner.burner), {}};
     }
     addHold(canner.name, std::move(burner), std::move(onBurner));
     return std::nullopt;
@@ -158,17 +160,17 @@ std::vector<int> Unfolding::addLoad(const Canner& canner, const CannerWords& wor
     ready.insert(ready.end(), cannerFree.begin(), cannerFree.end());
     Load& made = m_network.loads[static_cast<std::size_t>(l)];
 
-    Activity lower = add("lower", ActivityKind::Lower, fmt::format("Lower {} into the canner", jars), ready);
+    Activity lower = add("lower", ActivityKind::Lower, core::say("Lower {} into the canner", jars), ready);
     lower.detail = words.lower;
     made.waterCheck = words.waterCheck;
     if (load.pack == Pack::Raw && (sterile || previousLift >= 0)) {
         // The water has boiled just before, and a raw pack goes into water at 140 °F. Source: as for the preheat.
-        lower.lookFor = "Water back down to 140 °F (60 °C) before the jars go in";
-        m_network.notes.push_back(fmt::format(
+        lower.lookFor = core::say("Water back down to 140 °F (60 °C) before the jars go in");
+        m_network.notes.push_back(core::say(
             "load {} is a raw pack and the water has boiled before it: let it fall to 140 °F (60 °C) before lowering{}",
-            load.number, sterile ? "" : ", or put the raw-pack dish first"));
+            load.number, sterile ? std::string() : core::say(", or put the raw-pack dish first")));
     }
-    lower.cautions = {"Steam and hot water: lift the lid away from you, use the jar lifter"};
+    lower.cautions = {core::say("Steam and hot water: lift the lid away from you, use the jar lifter")};
     lower.duration = around(kLowerBase + kLowerPerJar * load.jars);
     lower.hands = HandsNeed::Throughout;
     lower.jars = load.jars;
@@ -186,7 +188,7 @@ std::vector<int> Unfolding::addLoad(const Canner& canner, const CannerWords& wor
     }
 
     Activity process =
-        add("process", ActivityKind::Process, fmt::format("Process {} for {}", jars, printDuration(load.processTime)),
+        add("process", ActivityKind::Process, core::say("Process {} for {}", jars, printDuration(load.processTime)),
             {made.pressure ? made.pressure->pressurise : made.heatUp});
     process.detail = words.process;
     process.duration = ThreePoint::fixed(load.processTime);
@@ -203,9 +205,9 @@ std::vector<int> Unfolding::addLoad(const Canner& canner, const CannerWords& wor
     rest.handsAtStart = kHeatOff;
     made.rest = addActivity(std::move(rest));
 
-    Activity lift = add("lift", ActivityKind::Lift, fmt::format("{} {} out, upright", words.lift, jars), {made.rest});
-    lift.detail = "On a towel, an inch apart, no draught; leave the bands alone";
-    lift.cautions = {"Hot jars: jar lifter below the band, no tilting"};
+    Activity lift = add("lift", ActivityKind::Lift, core::say("{} {} out, upright", words.lift, jars), {made.rest});
+    lift.detail = core::say("On a towel, an inch apart, no draught; leave the bands alone");
+    lift.cautions = {core::say("Hot jars: jar lifter below the band, no tilting")};
     lift.duration = around(kLiftBase + kLiftPerJar * load.jars);
     lift.hands = HandsNeed::Throughout;
     lift.jars = load.jars;
@@ -213,7 +215,7 @@ std::vector<int> Unfolding::addLoad(const Canner& canner, const CannerWords& wor
 
     const std::vector<int> chain = cannerChain(made);
     inCanner.insert(inCanner.end(), chain.begin(), chain.end());
-    addHold(fmt::format("{} load {}", canner.name, load.number), {load.canner}, inCanner);
+    addHold(core::say("{} load {}", canner.name, load.number), {load.canner}, inCanner);
     return inCanner;
 }
 
@@ -227,9 +229,9 @@ int Unfolding::addSterilising(const Canner& canner, int l, const std::string& pr
     boil.kind = ActivityKind::Sterilise;
     boil.dish = load.dish;
     boil.load = l;
-    boil.title = fmt::format("Sterilise {} in the canner", jarsInWords(load.jars, load.jar));
-    boil.detail = fmt::format("Upright, covered by 1 in of water, {} from the full boil", printDuration(minutes));
-    boil.lookFor = "Full rolling boil, then the whole time";
+    boil.title = core::say("Sterilise {} in the canner", jarsInWords(load.jars, load.jar));
+    boil.detail = core::say("Upright, covered by 1 in of water, {} from the full boil", printDuration(minutes));
+    boil.lookFor = core::say("Full rolling boil, then the whole time");
     boil.duration =
         plus(*boilTime(m_plan.venue, canner, load.jars, load.jar, load.pack, false), minutes + Seconds(150));
     boil.hands = HandsNeed::Ends;

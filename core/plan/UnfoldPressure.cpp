@@ -1,6 +1,7 @@
 // What a pressure canner does between the first steam and the rest: venting, coming to pressure, losing it again.
 #include <fmt/format.h>
 
+#include "base/Language.h"
 #include "plan/CannerWords.h"
 #include "plan/Unfolding.h"
 #include "quantity/ReadQuantity.h"
@@ -25,9 +26,10 @@ constexpr ThreePoint kCoolQuarts{std::chrono::minutes(30), std::chrono::minutes(
 // The lock shows it, and the gauge where there is one; a canner without a lock is waited for by the clock. A weight
 // that is nudged to see whether steam comes is a vent that is opened early. Sources: PNW 421, AIB 539.
 std::string noPressureWords(const Load& load) {
-    const char* seen = load.method == Method::PressureDial ? "Gauge at zero and the lock down" : "Lock down";
-    return fmt::format("{}; a heavy older canner without a lock: {} min after heat off", seen,
-                       load.jar <= JarSize::Pint ? 30 : 45);
+    const std::string seen =
+        load.method == Method::PressureDial ? core::say("Gauge at zero and the lock down") : core::say("Lock down");
+    return core::say("{}; a heavy older canner without a lock: {} min after heat off", seen,
+                     load.jar <= JarSize::Pint ? 30 : 45);
 }
 
 }  // namespace
@@ -35,16 +37,16 @@ std::string noPressureWords(const Load& load) {
 void Unfolding::addVenting(Load& made, Activity vent, Activity pressurise) {
     PressureWork& work = *made.pressure;
     work.ventTime = kVentTime;
-    vent.title = fmt::format("Vent the canner for {}", printDuration(kVentTime));
-    vent.detail = fmt::format("The steam must not stop; after the whole time {}", closeVentWords(made));
+    vent.title = core::say("Vent the canner for {}", printDuration(kVentTime));
+    vent.detail = core::say("The steam must not stop; after the whole time {}", closeVentWords(made));
     vent.duration = ThreePoint::fixed(kVentTime + kCloseVent);
     vent.hands = HandsNeed::Ends;
     vent.handsAtEnd = kCloseVent;
     vent.after = {made.heatUp};
     work.vent = addActivity(std::move(vent));
 
-    pressurise.title = fmt::format("Bring the canner to {} psi", work.gaugePsi);
-    pressurise.detail = "High heat; lower it a little as the pressure comes near";
+    pressurise.title = core::say("Bring the canner to {} psi", work.gaugePsi);
+    pressurise.detail = core::say("High heat; lower it a little as the pressure comes near");
     pressurise.lookFor = atPressureWords(made);
     pressurise.duration = kToPressure;
     pressurise.hands = HandsNeed::Ends;
@@ -55,8 +57,8 @@ void Unfolding::addVenting(Load& made, Activity vent, Activity pressurise) {
 }
 
 void Unfolding::addCoolDown(Load& made, Activity cool) {
-    cool.title = "Turn the heat off, let the pressure fall";
-    cool.detail = "By itself: no water, no cold towel; weight and vent stay untouched";
+    cool.title = core::say("Turn the heat off, let the pressure fall");
+    cool.detail = core::say("By itself: no water, no cold towel; weight and vent stay untouched");
     cool.lookFor = noPressureWords(made);
     cool.duration = made.jar <= JarSize::Pint ? kCoolPints : kCoolQuarts;
     cool.hands = HandsNeed::Ends;

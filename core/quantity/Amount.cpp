@@ -4,6 +4,7 @@
 
 #include <cmath>
 
+#include "base/Language.h"
 #include "base/QuotedText.h"
 #include "quantity/Nouns.h"
 #include "quantity/NumberText.h"
@@ -18,7 +19,7 @@ constexpr std::int64_t kMostDenominator = 1000;
 constexpr int kMostNounCharacters = 40;
 
 tl::unexpected<Error> unreadable(std::string_view text, ErrorCode code, std::string_view why) {
-    return fail(code, fmt::format("{} is not an amount such as 1 1/2 tsp: {}", quotedText(text), why));
+    return fail(code, core::say("{} is not an amount such as 1 1/2 tsp: {}", quotedText(text), why));
 }
 
 std::span<const Unit> unitsOf(AmountKind kind) {
@@ -90,11 +91,11 @@ Result<Fraction> readEnd(TextCursor& cursor, std::string_view text) {
         return unreadable(text, number.error().code, number.error().message);
     }
     if (*number > Fraction(kMost, 1)) {
-        return unreadable(text, ErrorCode::OutOfRange, fmt::format("it is more than {}", withThousandsCommas(kMost)));
+        return unreadable(text, ErrorCode::OutOfRange, core::say("it is more than {}", withThousandsCommas(kMost)));
     }
     if (number->denominator() > kMostDenominator) {
         return unreadable(text, ErrorCode::OutOfRange,
-                          fmt::format("it is finer than 1/{}", withThousandsCommas(kMostDenominator)));
+                          core::say("it is finer than 1/{}", withThousandsCommas(kMostDenominator)));
     }
     return number;
 }
@@ -166,7 +167,7 @@ std::optional<Volume> Amount::volume() const {
 Result<Amount> readAmount(std::string_view text) {
     TextCursor cursor(text);
     if (cursor.takeMinus()) {
-        return unreadable(text, ErrorCode::InvalidInput, "it cannot be below zero");
+        return unreadable(text, ErrorCode::InvalidInput, core::say("it cannot be below zero"));
     }
     const auto low = readEnd(cursor, text);
     if (!low) {
@@ -179,13 +180,13 @@ Result<Amount> readAmount(std::string_view text) {
             return tl::unexpected(high.error());
         }
         if (*high < *low) {
-            return unreadable(text, ErrorCode::InvalidInput, "the range runs downward");
+            return unreadable(text, ErrorCode::InvalidInput, core::say("the range runs downward"));
         }
         amount.high = *high;
     }
     cursor.skipSpace();
     if (!setUnit(amount, cursor.rest())) {
-        return unreadable(text, ErrorCode::InvalidInput, fmt::format("unknown unit {}", quotedText(cursor.rest())));
+        return unreadable(text, ErrorCode::InvalidInput, core::say("unknown unit {}", quotedText(cursor.rest())));
     }
     return amount;
 }
@@ -227,14 +228,14 @@ std::optional<Fraction> unitRatio(const Amount& from, const Amount& to) {
 Result<Amount> scaled(const Amount& amount, const Fraction& factor) {
     if (factor < Fraction()) {
         return fail(ErrorCode::OutOfRange,
-                    fmt::format("factor {}/{} is below 0", factor.numerator(), factor.denominator()));
+                    core::say("factor {}/{} is below 0", factor.numerator(), factor.denominator()));
     }
     const auto low = multiply(amount.low, factor);
     const auto high = multiply(amount.high, factor);
     if (!low || !high || *high > Fraction(kMost, 1)) {
         return fail(ErrorCode::OutOfRange,
-                    fmt::format("{} times {}/{} is more than {}, or too fine to hold exactly", print(amount),
-                                factor.numerator(), factor.denominator(), withThousandsCommas(kMost)));
+                    core::say("{} times {}/{} is more than {}, or too fine to hold exactly", print(amount),
+                              factor.numerator(), factor.denominator(), withThousandsCommas(kMost)));
     }
     return Amount{*low, *high, amount.unit, amount.kind};
 }

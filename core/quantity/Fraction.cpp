@@ -1,5 +1,7 @@
 #include "quantity/Fraction.h"
 
+#include "base/Language.h"
+
 #include <fmt/format.h>
 
 #include <cassert>
@@ -22,9 +24,8 @@ bool sum(std::int64_t a, std::int64_t b, std::int64_t& result) {
 }
 
 tl::unexpected<Error> tooLarge(const Fraction& a, char sign, const Fraction& b) {
-    return fail(ErrorCode::OutOfRange,
-                fmt::format("{}/{} {} {}/{} needs more than the 63 bits of an exact fraction", a.numerator(),
-                            a.denominator(), sign, b.numerator(), b.denominator()));
+    return fail(ErrorCode::OutOfRange, core::say("{}/{} {} {}/{} needs more than the 63 bits of an exact fraction",
+                                                 a.numerator(), a.denominator(), sign, b.numerator(), b.denominator()));
 }
 
 }  // namespace

@@ -1,5 +1,7 @@
 #include "quantity/NumberText.h"
 
+#include "base/Language.h"
+
 #include <fmt/format.h>
 
 #include <array>
@@ -41,7 +43,7 @@ struct Digits {
 };
 
 tl::unexpected<Error> tooManyDigits() {
-    return fail(ErrorCode::OutOfRange, fmt::format("a number has more than {} digits", kMostDigits));
+    return fail(ErrorCode::OutOfRange, core::say("a number has more than {} digits", kMostDigits));
 }
 
 // Takes every digit here into `digits`; false when there are too many. Returns how many through
@@ -69,7 +71,7 @@ Result<Digits> readWhole(TextCursor& cursor) {
         // "0,500" is half of something to many readers and five hundred to none.
         if (firstGroup && (digits.count > 3 || digits.value == 0)) {
             return fail(ErrorCode::InvalidInput,
-                        "a thousands comma stands after one to three digits that are not zero");
+                        core::say("a thousands comma stands after one to three digits that are not zero"));
         }
         firstGroup = false;
         cursor.skip(1);
@@ -78,7 +80,7 @@ Result<Digits> readWhole(TextCursor& cursor) {
             return tooManyDigits();
         }
         if (digits.count != before + 3) {
-            return fail(ErrorCode::InvalidInput, "a thousands comma stands before three digits");
+            return fail(ErrorCode::InvalidInput, core::say("a thousands comma stands before three digits"));
         }
     }
     return digits;
@@ -103,14 +105,14 @@ Result<std::optional<Fraction>> readDenominator(TextCursor& cursor, std::int64_t
         return tooManyDigits();
     }
     if (below.count == 0) {
-        return fail(ErrorCode::InvalidInput, "a fraction lacks the number below its line");
+        return fail(ErrorCode::InvalidInput, core::say("a fraction lacks the number below its line"));
     }
     if (below.value == 0) {
-        return fail(ErrorCode::InvalidInput, "a fraction has zero below its line");
+        return fail(ErrorCode::InvalidInput, core::say("a fraction has zero below its line"));
     }
     if (below.value > kMostDenominator) {
         return fail(ErrorCode::OutOfRange,
-                    fmt::format("a fraction has {} below its line, more than {}", below.value, kMostDenominator));
+                    core::say("a fraction has {} below its line, more than {}", below.value, kMostDenominator));
     }
     return Fraction(numerator, below.value);
 }
@@ -142,7 +144,7 @@ Result<std::optional<Fraction>> readMixedPart(TextCursor& cursor, std::int64_t w
         if (hyphen) {
             return std::nullopt;
         }
-        return fail(ErrorCode::InvalidInput, "the fraction after a whole number is not below one");
+        return fail(ErrorCode::InvalidInput, core::say("the fraction after a whole number is not below one"));
     }
     cursor = ahead;
     return part;
@@ -154,7 +156,7 @@ Result<Fraction> readDecimals(TextCursor& cursor, Digits digits) {
         return tooManyDigits();
     }
     if (digits.count == before) {
-        return fail(ErrorCode::InvalidInput, "no digit follows the decimal point");
+        return fail(ErrorCode::InvalidInput, core::say("no digit follows the decimal point"));
     }
     return Fraction(digits.value, digits.scale);
 }
@@ -203,7 +205,7 @@ Result<Fraction> readNumber(TextCursor& cursor) {
         return readDecimals(cursor, *whole);
     }
     if (whole->count == 0) {
-        return fail(ErrorCode::InvalidInput, "a number is missing");
+        return fail(ErrorCode::InvalidInput, core::say("a number is missing"));
     }
     auto fraction = readDenominator(cursor, whole->value);
     if (!fraction) {

@@ -4,6 +4,7 @@
 
 #include <vector>
 
+#include "base/Language.h"
 #include "base/QuotedText.h"
 #include "quantity/NumberText.h"
 #include "quantity/Units.h"
@@ -19,8 +20,8 @@ enum class Sign { NotNegative, Any };
 
 // What a reader expects, in the words of its messages.
 struct Expectation {
-    std::string_view what;    // "a length such as 4,200 ft"
-    std::string_view limits;  // "-100 km to 100 km"
+    const char* what;    // "a length such as 4,200 ft"
+    const char* limits;  // "-100 km to 100 km"
     Sign sign = Sign::NotNegative;
 };
 
@@ -30,20 +31,21 @@ struct Measured {
 };
 
 tl::unexpected<Error> unreadable(std::string_view text, const Expectation& expected, std::string_view why) {
-    return fail(ErrorCode::InvalidInput, fmt::format("{} is not {}: {}", quotedText(text), expected.what, why));
+    return fail(ErrorCode::InvalidInput,
+                core::say("{} is not {}: {}", quotedText(text), core::say(expected.what), why));
 }
 
 tl::unexpected<Error> outside(std::string_view text, const Expectation& expected) {
-    return fail(ErrorCode::OutOfRange, fmt::format("{} is outside {}", quotedText(text), expected.limits));
+    return fail(ErrorCode::OutOfRange, core::say("{} is outside {}", quotedText(text), core::say(expected.limits)));
 }
 
 tl::unexpected<Error> rephrase(std::string_view text, const Expectation& expected, const Error& error) {
-    return fail(error.code, fmt::format("{} is not {}: {}", quotedText(text), expected.what, error.message));
+    return fail(error.code, core::say("{} is not {}: {}", quotedText(text), core::say(expected.what), error.message));
 }
 
 tl::unexpected<Error> unknownUnit(std::string_view text, const Expectation& expected, std::string_view unit) {
-    return unit.empty() ? unreadable(text, expected, "the unit is missing")
-                        : unreadable(text, expected, fmt::format("unknown unit {}", quotedText(unit)));
+    return unit.empty() ? unreadable(text, expected, core::say("the unit is missing"))
+                        : unreadable(text, expected, core::say("unknown unit {}", quotedText(unit)));
 }
 
 // The sign and the number, and all that follows them as the unit.
@@ -51,7 +53,7 @@ Result<Measured> readMeasured(std::string_view text, const Expectation& expected
     TextCursor cursor(text);
     const bool negative = cursor.takeMinus();
     if (negative && expected.sign == Sign::NotNegative) {
-        return unreadable(text, expected, "it cannot be below zero");
+        return unreadable(text, expected, core::say("it cannot be below zero"));
     }
     const auto number = readNumber(cursor);
     if (!number) {
@@ -142,7 +144,7 @@ std::string printRoundedUp(std::int64_t nanometres, std::int64_t perUnit, std::s
 }  // namespace
 
 Result<Length> readLength(std::string_view text) {
-    const Expectation expected{"a length such as 4,200 ft", "-100 km to 100 km", Sign::Any};
+    const Expectation expected{core::mark("a length such as 4,200 ft"), core::mark("-100 km to 100 km"), Sign::Any};
     const auto measured = readMeasured(text, expected);
     if (!measured) {
         return tl::unexpected(measured.error());
@@ -159,16 +161,18 @@ Result<Length> readLength(std::string_view text) {
 }
 
 Result<Mass> readMass(std::string_view text) {
-    return readScaled(text, {"a mass such as 5 lb", "0 to 1,000 kg"}, massUnits(), 1e6).map(Mass::fromGrams);
+    return readScaled(text, {core::mark("a mass such as 5 lb"), core::mark("0 to 1,000 kg")}, massUnits(), 1e6)
+        .map(Mass::fromGrams);
 }
 
 Result<Volume> readVolume(std::string_view text) {
-    return readScaled(text, {"a volume such as 2 cups", "0 to 1,000 L"}, volumeUnits(), 1e6)
+    return readScaled(text, {core::mark("a volume such as 2 cups"), core::mark("0 to 1,000 L")}, volumeUnits(), 1e6)
         .map(Volume::fromMillilitres);
 }
 
 Result<Temperature> readTemperature(std::string_view text) {
-    const Expectation expected{"a temperature such as 180 °F", "absolute zero to 1,000 °C", Sign::Any};
+    const Expectation expected{core::mark("a temperature such as 180 °F"), core::mark("absolute zero to 1,000 °C"),
+                               Sign::Any};
     const auto measured = readMeasured(text, expected);
     if (!measured) {
         return tl::unexpected(measured.error());
@@ -184,19 +188,21 @@ Result<Temperature> readTemperature(std::string_view text) {
 }
 
 Result<Pressure> readPressure(std::string_view text) {
-    return readScaled(text, {"a pressure such as 101.3 kPa", "0 to 10 MPa"}, pressureUnits(), 1e7)
+    return readScaled(text, {core::mark("a pressure such as 101.3 kPa"), core::mark("0 to 10 MPa")}, pressureUnits(),
+                      1e7)
         .map(Pressure::fromPascals);
 }
 
 Result<Power> readPower(std::string_view text) {
-    return readScaled(text, {"a power such as 15,000 Btu/h", "0 to 100 kW"}, powerUnits(), 1e5).map(Power::fromWatts);
+    return readScaled(text, {core::mark("a power such as 15,000 Btu/h"), core::mark("0 to 100 kW")}, powerUnits(), 1e5)
+        .map(Power::fromWatts);
 }
 
 Result<Seconds> readDuration(std::string_view text) {
-    const Expectation expected{"a duration such as 1 h 30 min", "0 to 400 days"};
+    const Expectation expected{core::mark("a duration such as 1 h 30 min"), core::mark("0 to 400 days")};
     TextCursor cursor(text);
     if (cursor.takeMinus()) {
-        return unreadable(text, expected, "it cannot be below zero");
+        return unreadable(text, expected, core::say("it cannot be below zero"));
     }
     Fraction total;
     do {
@@ -206,7 +212,7 @@ Result<Seconds> readDuration(std::string_view text) {
         }
         const auto sum = add(total, *part);
         if (!sum) {
-            return unreadable(text, expected, "its parts cannot be added exactly");
+            return unreadable(text, expected, core::say("its parts cannot be added exactly"));
         }
         if (*sum > Fraction(kMostSeconds, 1)) {
             return outside(text, expected);
@@ -215,7 +221,7 @@ Result<Seconds> readDuration(std::string_view text) {
         cursor.skipSpace();
     } while (!cursor.atEnd());
     if (total.denominator() != 1) {
-        return unreadable(text, expected, "it does not come to whole seconds");
+        return unreadable(text, expected, core::say("it does not come to whole seconds"));
     }
     return Seconds(total.numerator());
 }

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <optional>
 
+#include "base/Language.h"
 #include "base/QuotedText.h"
 #include "recipe/GuardAcids.h"
 #include "recipe/GuardFactors.h"
@@ -82,21 +83,21 @@ void Guarding::judgeHead() {
     };
     if (m_version.product != m_tested.product) {
         refuse("product", GuardRule::Process,
-               fmt::format("{}; tested as {}", quotedText(m_version.product), quotedText(m_tested.product)));
+               core::say("{}; tested as {}", quotedText(m_version.product), quotedText(m_tested.product)));
     }
     if (m_version.pack != m_tested.pack) {
         refuse("pack", GuardRule::Process,
-               fmt::format("{} pack; tested as {} pack", toText(m_version.pack), toText(m_tested.pack)));
+               core::say("{} pack; tested as {} pack", toText(m_version.pack), toText(m_tested.pack)));
     }
     if (m_version.headspace != m_tested.headspace && m_version.headspace) {
-        refuse("headspace", GuardRule::Headspace, "another headspace than that of the tested recipe");
+        refuse("headspace", GuardRule::Headspace, core::say("another headspace than that of the tested recipe"));
     }
     const auto largest = std::max_element(m_tested.jars.begin(), m_tested.jars.end());
     for (const JarSize jar : m_version.jars) {
         if (largest == m_tested.jars.end() || jar > *largest) {
             refuse("jars", GuardRule::JarSize,
-                   fmt::format("{}: larger than the tested {}", toText(jar),
-                               largest == m_tested.jars.end() ? "jars" : toText(*largest)));
+                   core::say("{}: larger than the tested {}", toText(jar),
+                             largest == m_tested.jars.end() ? core::say("jars") : toText(*largest)));
         }
     }
 }
@@ -111,7 +112,7 @@ void Guarding::takeIngredients() {
             takeShare(made, *tested);
         } else if (!made.insteadOf.empty()) {
             add({made.id, "instead_of", Verdict::NotJudged, GuardRule::Uncertain,
-                 fmt::format("the tested recipe has no ingredient {}", quotedText(made.insteadOf))});
+                 core::say("the tested recipe has no ingredient {}", quotedText(made.insteadOf))});
         } else {
             judgeAdded(made);
         }
@@ -125,30 +126,33 @@ bool Guarding::isTheSameThing(const Ingredient& made, const Ingredient& tested) 
         return false;
     };
     if (made.role != tested.role) {
-        return differs("role", Verdict::Refused, GuardRule::OtherFood, "another role than in the tested recipe");
+        return differs("role", Verdict::Refused, GuardRule::OtherFood,
+                       core::say("another role than in the tested recipe"));
     }
     if (made.perJar != tested.perJar || made.perJarOf.has_value() != tested.perJarOf.has_value()) {
         return differs("per_jar", Verdict::NotJudged, GuardRule::Uncertain,
-                       "measured for the batch in one recipe and for each jar in the other");
+                       core::say("measured for the batch in one recipe and for each jar in the other"));
     }
     if (!made.insteadOf.empty() && made.role != IngredientRole::Acid) {
-        return differs("instead_of", Verdict::NotJudged, GuardRule::Uncertain, "only acids have tested stand-ins");
+        return differs("instead_of", Verdict::NotJudged, GuardRule::Uncertain,
+                       core::say("only acids have tested stand-ins"));
     }
     if (made.role == IngredientRole::Acid || isFreeSpice(made)) {
         return true;  // held by rules of their own, in which kind and name have their part
     }
     if (made.role == IngredientRole::Spice && isFreeSpice(tested)) {
         return differs("kind", Verdict::Refused, GuardRule::FreshHerbs,
-                       "not said to be dried; tested with a dried one");
+                       core::say("not said to be dried; tested with a dried one"));
     }
     if (!isNamedAs(made, tested)) {
         const bool food = isFood(made.role) || made.role == IngredientRole::Oil;
         return differs("name", food ? Verdict::Refused : Verdict::NotJudged,
                        food ? GuardRule::OtherFood : GuardRule::Uncertain,
-                       fmt::format("{}; tested with {}", quotedText(made.name), quotedText(tested.name)));
+                       core::say("{}; tested with {}", quotedText(made.name), quotedText(tested.name)));
     }
     if (made.kind != tested.kind && made.kind != IngredientKind::Unsaid) {
-        return differs("kind", Verdict::NotJudged, GuardRule::Uncertain, "of another kind than the tested one");
+        return differs("kind", Verdict::NotJudged, GuardRule::Uncertain,
+                       core::say("of another kind than the tested one"));
     }
     return true;
 }
@@ -175,23 +179,23 @@ void Guarding::takeShare(const Ingredient& made, const Ingredient& tested) {
     const auto factor = isFreeSpice(made) ? std::optional<Factor>(Factor{}) : factorOf(made, tested, *whole);
     if (!factor || !addTo(share.factor, *factor)) {
         add({made.id, "amount", Verdict::NotJudged, GuardRule::Uncertain,
-             fmt::format("{} cannot be compared with the tested {}", print(made.amount), print(*whole))});
+             core::say("{} cannot be compared with the tested {}", print(made.amount), print(*whole))});
         share.spoiled = true;
     }
 }
 
 void Guarding::judgeAdded(const Ingredient& made) {
     const auto say = [&](Verdict verdict, GuardRule rule, const char* words) {
-        add({made.id, "id", verdict, rule, fmt::format("{} {}", quotedText(made.name), words)});
+        add({made.id, "id", verdict, rule, fmt::format("{} {}", quotedText(made.name), core::say(words))});
     };
-    constexpr const char* kNotThere = "is not in the tested recipe";
+    constexpr const char* kNotThere = core::mark("is not in the tested recipe");
     switch (made.role) {
         case IngredientRole::Acid: {
             const AcidAnswer acid = judgeAddedAcid(made);
             if (acid.refusal) {
                 add(*acid.refusal);
             } else {
-                say(Verdict::Allowed, acid.rule, "adds acid to the tested recipe");
+                say(Verdict::Allowed, acid.rule, core::mark("adds acid to the tested recipe"));
             }
             return;
         }
@@ -245,14 +249,14 @@ void Guarding::hold(Share& upper, Share& lower, GuardRule rule, Verdict verdict)
     }
     if (upper.factor.high > m_scale) {
         blame(upper, rule, verdict,
-              fmt::format("{} is {} times the tested amount, {} only {} times", upper.amountWords(),
-                          inWords(upper.factor.high), quotedText(lower.tested->name), inWords(lower.factor.low)));
+              core::say("{} is {} times the tested amount, {} only {} times", upper.amountWords(),
+                        inWords(upper.factor.high), quotedText(lower.tested->name), inWords(lower.factor.low)));
     }
     if (lower.factor.low < m_scale) {
         const bool acid = lower.tested->role == IngredientRole::Acid;
         blame(lower, acid ? GuardRule::EachAcid : rule, acid ? Verdict::Refused : verdict,
-              fmt::format("{} is {} times the tested amount, {} is {} times", lower.amountWords(),
-                          inWords(lower.factor.low), quotedText(upper.tested->name), inWords(upper.factor.high)));
+              core::say("{} is {} times the tested amount, {} is {} times", lower.amountWords(),
+                        inWords(lower.factor.low), quotedText(upper.tested->name), inWords(upper.factor.high)));
     }
 }
 
@@ -323,8 +327,8 @@ void Guarding::holdJar(Share& share) {
     if (role == IngredientRole::Acid) {
         if (share.factor.low < one && !share.tested->optional) {
             blame(share, GuardRule::EachAcid, Verdict::Refused,
-                  fmt::format("{} is {} times the tested amount for a jar", share.amountWords(),
-                              inWords(share.factor.low)));
+                  core::say("{} is {} times the tested amount for a jar", share.amountWords(),
+                            inWords(share.factor.low)));
         }
         return;
     }
@@ -339,7 +343,7 @@ void Guarding::holdJar(Share& share) {
                                                                : GuardRule::Proportions;
     const bool covered = rule != GuardRule::Salt && rule != GuardRule::Sugar;
     blame(share, rule, covered ? Verdict::Refused : Verdict::NotJudged,
-          fmt::format("{} is {} times the tested amount for a jar", share.amountWords(), inWords(share.factor.high)));
+          core::say("{} is {} times the tested amount for a jar", share.amountWords(), inWords(share.factor.high)));
 }
 
 void Guarding::holdShares() {
@@ -398,21 +402,21 @@ void Guarding::holdSpices() {
         }
         const auto doubt = [&](const char* field, const char* words) {
             add({made.id, field, Verdict::NotJudged, GuardRule::DriedSpices,
-                 fmt::format("{} of {} {}", print(made.amount), quotedText(made.name), words)});
+                 core::say("{} of {} {}", print(made.amount), quotedText(made.name), core::say(words))});
         };
         const auto spoons = spoonsForAPint(made);
         const auto total = spoons ? brinebell::add(sum, *spoons) : fail(ErrorCode::OutOfRange, "");
         if (speaksOfFood(made.name)) {
-            doubt("name", "is no dried spice by its name");
+            doubt("name", core::mark("is no dried spice by its name"));
         } else if (!total) {
-            doubt("amount", "is not measured with spoons");
+            doubt("amount", core::mark("is not measured with spoons"));
         } else if (*total > Fraction(kMostSpice, 1)) {
-            doubt("amount", "is more than 1 tbsp of spices of your own for each pint");
+            doubt("amount", core::mark("is more than 1 tbsp of spices of your own for each pint"));
         } else {
             sum = *total;
             if (findIngredient(m_tested, made.insteadOf.empty() ? made.id : made.insteadOf) == nullptr) {
                 add({made.id, "id", Verdict::Allowed, GuardRule::DriedSpices,
-                     fmt::format("{} is a dried spice of your own", quotedText(made.name))});
+                     core::say("{} is a dried spice of your own", quotedText(made.name))});
             }
         }
     }
@@ -430,7 +434,7 @@ void Guarding::judgeYield() {
     const auto jars = yieldFactor(m_tested, m_version);
     if (!jars || *jars > filled) {
         add({"", "yield", jars ? Verdict::Refused : Verdict::NotJudged, GuardRule::Yield,
-             fmt::format("{} from amounts that were tested for {}", print(m_version.yield), print(m_tested.yield))});
+             core::say("{} from amounts that were tested for {}", print(m_version.yield), print(m_tested.yield))});
     }
 }
 
@@ -461,7 +465,7 @@ void Guarding::addAllowed() {
             }
             const bool swapped = made->id != share.tested->id || made->kind != share.tested->kind;
             add({made->id, "amount", Verdict::Allowed, asTested && !swapped ? GuardRule::Unchanged : rule,
-                 fmt::format("{}; tested {}", print(made->amount), print(share.tested->amount))});
+                 core::say("{}; tested {}", print(made->amount), print(share.tested->amount))});
         }
     }
 }
@@ -489,7 +493,7 @@ bool isAccepted(const std::vector<Judgement>& judgements) {
 
 std::string describe(const Judgement& judgement) {
     const GuardRuleText& rule = guardRuleText(judgement.rule);
-    return fmt::format("{}: {} ({})", judgement.words, rule.sentence, rule.source);
+    return fmt::format("{}: {} ({})", judgement.words, core::say(rule.sentence), rule.source);
 }
 
 }  // namespace brinebell

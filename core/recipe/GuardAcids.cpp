@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <cctype>
 
+#include "base/Language.h"
 #include "base/QuotedText.h"
 #include "recipe/GuardNames.h"
 
@@ -30,33 +31,33 @@ std::optional<AcidAnswer> faultOf(const Ingredient& made, const Fraction& leastS
     switch (made.kind) {
         case IngredientKind::Vinegar:
             if (!made.strength) {
-                return refused(made, "strength", GuardRule::VinegarStrength, "the strength of the vinegar is not said",
-                               Verdict::NotJudged);
+                return refused(made, "strength", GuardRule::VinegarStrength,
+                               core::say("the strength of the vinegar is not said"), Verdict::NotJudged);
             }
             if (*made.strength < leastStrength) {
                 return refused(made, "strength", GuardRule::VinegarStrength,
-                               fmt::format("{:g} % acidity", made.strength->toDouble()));
+                               core::say("{:g} % acidity", made.strength->toDouble()));
             }
             return std::nullopt;
         case IngredientKind::BottledLemonJuice:
         case IngredientKind::BottledLimeJuice:
             if (!speaksOf(made.name, "bottled") || speaksOf(made.name, "fresh")) {
                 return refused(made, "name", GuardRule::BottledJuice,
-                               fmt::format("{} does not say that it comes from a bottle", quotedText(made.name)));
+                               core::say("{} does not say that it comes from a bottle", quotedText(made.name)));
             }
             return std::nullopt;
         case IngredientKind::CitricAcid:
             return std::nullopt;
         case IngredientKind::FreshCitrusJuice:
-            return refused(made, "kind", GuardRule::BottledJuice, "fresh juice");
+            return refused(made, "kind", GuardRule::BottledJuice, core::say("fresh juice"));
         case IngredientKind::HomemadeVinegar:
-            return refused(made, "kind", GuardRule::VinegarStrength, "home-made vinegar");
+            return refused(made, "kind", GuardRule::VinegarStrength, core::say("home-made vinegar"));
         case IngredientKind::Unsaid:
         case IngredientKind::Dried:
         case IngredientKind::Fresh:
             break;
     }
-    return refused(made, "kind", GuardRule::Uncertain, "the kind of acid is not said", Verdict::NotJudged);
+    return refused(made, "kind", GuardRule::Uncertain, core::say("the kind of acid is not said"), Verdict::NotJudged);
 }
 
 // "balsamic glaze" of the kind "vinegar" is not what the sources mean by vinegar.
@@ -65,7 +66,7 @@ std::optional<AcidAnswer> nameFaultOf(const Ingredient& made, std::string_view t
         return std::nullopt;
     }
     return refused(made, "name", GuardRule::Uncertain,
-                   fmt::format("{} is not a plain name for {}", quotedText(made.name), toText(made.kind)),
+                   core::say("{} is not a plain name for {}", quotedText(made.name), toText(made.kind)),
                    Verdict::NotJudged);
 }
 
@@ -97,10 +98,10 @@ AcidAnswer judgeAcid(const Ingredient& tested, const Ingredient& made) {
                                       [&](const StandIn& candidate) { return candidate.kind == made.kind; });
     if (standIn == tested.standIns.end()) {
         const GuardRule rule = ruleAgainst(tested, made);
-        return refused(made, "kind", rule,
-                       fmt::format("{} for {}, which the tested recipe does not offer", toText(made.kind),
-                                   quotedText(tested.name)),
-                       rule == GuardRule::Uncertain ? Verdict::NotJudged : Verdict::Refused);
+        return refused(
+            made, "kind", rule,
+            core::say("{} for {}, which the tested recipe does not offer", toText(made.kind), quotedText(tested.name)),
+            rule == GuardRule::Uncertain ? Verdict::NotJudged : Verdict::Refused);
     }
     const bool salsa = tested.kind == IngredientKind::Vinegar && isBottled(made.kind);
     return {std::nullopt, &standIn->amount, salsa ? GuardRule::LemonForVinegar : GuardRule::EachAcid};

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "base/Language.h"
 #include "base/QuotedText.h"
 
 namespace brinebell {
@@ -30,7 +31,7 @@ std::string Share::subject() const {
 
 std::string Share::amountWords() const {
     if (makers.empty()) {
-        return fmt::format("{} is left out and so", quotedText(tested->name));
+        return core::say("{} is left out and so", quotedText(tested->name));
     }
     std::string words;
     for (const Ingredient* made : makers) {

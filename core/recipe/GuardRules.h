@@ -34,8 +34,8 @@ enum class GuardRule {
 };
 
 struct GuardRuleText {
-    std::string_view word;      ///< for scripts: "each-acid"
-    std::string_view sentence;  ///< in our words, without a full stop
+    std::string_view word;  ///< for scripts: "each-acid"
+    const char* sentence;   ///< in our words, without a full stop; `core::say` it
     std::string_view source;
     Confidence confidence = Confidence::Seen;
 };

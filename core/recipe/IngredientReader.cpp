@@ -1,5 +1,7 @@
 #include "recipe/IngredientReader.h"
 
+#include "base/Language.h"
+
 namespace brinebell {
 namespace {
 
@@ -16,14 +18,14 @@ constexpr Words<IngredientRole, 9> kRoleWords{{{"low-acid-food", IngredientRole:
 /// "5 %": the number before the sign, 0 to 100.
 Result<Fraction> readPercent(std::string_view text) {
     if (!text.ends_with('%')) {
-        return fail(ErrorCode::InvalidInput, "expected a percentage, as in \"5 %\"");
+        return fail(ErrorCode::InvalidInput, core::say("expected a percentage, as in \"5 %\""));
     }
     const auto number = readAmount(text.substr(0, text.size() - 1));
     if (!number || !number->unit.empty() || number->low != number->high) {
-        return fail(ErrorCode::InvalidInput, "expected a percentage, as in \"5 %\"");
+        return fail(ErrorCode::InvalidInput, core::say("expected a percentage, as in \"5 %\""));
     }
     if (number->high > Fraction(100, 1)) {
-        return fail(ErrorCode::OutOfRange, "must be at most 100 %");
+        return fail(ErrorCode::OutOfRange, core::say("must be at most 100 %"));
     }
     return number->high;
 }
@@ -49,12 +51,12 @@ Ingredient readIngredient(const Table& table, UniqueIds& ids) {
     ingredient.perJarOf = table.parsedIf("per_jar_of", jarSizeFromText);
     ingredient.perJar = table.booleanOr("per_jar", ingredient.perJarOf.has_value());
     if (ingredient.perJarOf && !ingredient.perJar) {
-        table.fault("per_jar", ErrorCode::InvalidInput, "per_jar: false, yet per_jar_of names the jar");
+        table.fault("per_jar", ErrorCode::InvalidInput, core::say("per_jar: false, yet per_jar_of names the jar"));
     }
     ingredient.kind = table.parsedIf("kind", ingredientKindFromText).value_or(IngredientKind::Unsaid);
     ingredient.strength = table.parsedIf("strength", readPercent);
     if (ingredient.strength && ingredient.kind != IngredientKind::Vinegar) {
-        table.fault("strength", ErrorCode::InvalidInput, "strength: only of kind \"vinegar\"");
+        table.fault("strength", ErrorCode::InvalidInput, core::say("strength: only of kind \"vinegar\""));
     }
     ingredient.standIns = readStandIns(table);
     ingredient.insteadOf = table.parsedIf("instead_of", readIdentifier).value_or("");

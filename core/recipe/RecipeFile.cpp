@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "base/Language.h"
 #include "base/QuotedText.h"
 #include "document/WholeFile.h"
 #include "quantity/ReadQuantity.h"
@@ -29,13 +30,13 @@ std::vector<JarSize> readJars(const Table& head) {
         if (!jar) {
             head.fault("jars", jar.error().code, "jars: " + jar.error().message);
         } else if (std::find(jars.begin(), jars.end(), *jar) != jars.end()) {
-            head.fault("jars", ErrorCode::InvalidInput, fmt::format("jars: {} is there already", quotedText(word)));
+            head.fault("jars", ErrorCode::InvalidInput, core::say("jars: {} is there already", quotedText(word)));
         } else {
             jars.push_back(*jar);
         }
     }
     if (words.empty()) {
-        head.fault("jars", ErrorCode::InvalidInput, "jars: at least one jar size is needed");
+        head.fault("jars", ErrorCode::InvalidInput, core::say("jars: at least one jar size is needed"));
     }
     return jars;
 }
@@ -48,17 +49,17 @@ void readYield(const Table& head, Recipe& recipe) {
     }
     const auto jar = jarSizeFromText(yield->unit);
     if (!jar) {
-        head.fault("yield", ErrorCode::InvalidInput,
-                   fmt::format("yield: must be counted in jars, as in \"8 pints\"; {} is no jar size",
-                               quotedText(yield->unit)));
+        head.fault(
+            "yield", ErrorCode::InvalidInput,
+            core::say("yield: must be counted in jars, as in \"8 pints\"; {} is no jar size", quotedText(yield->unit)));
         return;
     }
     if (yield->low < Fraction(1, 1) || yield->high > Fraction(kMaxYield, 1)) {
-        head.fault("yield", ErrorCode::OutOfRange, fmt::format("yield: must be 1 to {} jars", kMaxYield));
+        head.fault("yield", ErrorCode::OutOfRange, core::say("yield: must be 1 to {} jars", kMaxYield));
     }
     if (!recipe.jars.empty() && std::find(recipe.jars.begin(), recipe.jars.end(), *jar) == recipe.jars.end()) {
         head.fault("yield", ErrorCode::InvalidInput,
-                   fmt::format("yield: {} is not among the recipe's jars", toText(*jar)));
+                   core::say("yield: {} is not among the recipe's jars", toText(*jar)));
     }
     recipe.yield = *yield;
     recipe.yieldJar = *jar;
@@ -73,9 +74,9 @@ void checkPublished(const Table& head, const Recipe& recipe) {
                (recipe.pack == Pack::Hot ? entry.hotPack : entry.rawPack);
     };
     if (std::none_of(entries.begin(), entries.end(), isFor)) {
-        head.fault("product", ErrorCode::NoTestedValue,
-                   fmt::format("product: no published entry for {}, {} pack", quotedText(recipe.product),
-                               toText(recipe.pack)));
+        head.fault(
+            "product", ErrorCode::NoTestedValue,
+            core::say("product: no published entry for {}, {} pack", quotedText(recipe.product), toText(recipe.pack)));
         return;
     }
     for (const JarSize jar : recipe.jars) {
@@ -85,7 +86,7 @@ void checkPublished(const Table& head, const Recipe& recipe) {
         };
         if (std::none_of(entries.begin(), entries.end(), takes)) {
             head.fault("jars", ErrorCode::NoTestedValue,
-                       fmt::format("jars: no published entry for {} in a {}", quotedText(recipe.product), toText(jar)));
+                       core::say("jars: no published entry for {} in a {}", quotedText(recipe.product), toText(jar)));
         }
     }
 }
@@ -97,8 +98,8 @@ void checkHeadspace(const Table& head, const Recipe& recipe) {
                            (recipe.pack == Pack::Hot ? entry.hotPack : entry.rawPack);
         if (isFor && recipe.headspace && entry.headspace != *recipe.headspace) {
             head.fault("headspace", ErrorCode::NoTestedValue,
-                       fmt::format("headspace: {} found; {} publishes {}", printInches(*recipe.headspace), entry.source,
-                                   printInches(entry.headspace)));
+                       core::say("headspace: {} found; {} publishes {}", printInches(*recipe.headspace), entry.source,
+                                 printInches(entry.headspace)));
             return;
         }
     }
@@ -134,7 +135,7 @@ void checkIngredientNames(const std::vector<ReadStep>& steps, const std::vector<
             const auto isIt = [&](const Ingredient& ingredient) { return ingredient.id == name; };
             if (!name.empty() && std::none_of(ingredients.begin(), ingredients.end(), isIt)) {
                 read.table.fault("ingredients", ErrorCode::NotFound,
-                                 fmt::format("ingredients: no ingredient is called {}", quotedText(name)));
+                                 core::say("ingredients: no ingredient is called {}", quotedText(name)));
             }
         }
     }
@@ -152,7 +153,7 @@ Recipe readAll(Document& document, const std::string& name, const FileFetcher* f
     UniqueIds activityIds;
     const std::vector<ReadStep> steps = readSteps(root, activityIds);
     if (steps.empty()) {
-        root.fault("step", ErrorCode::InvalidInput, "step: a recipe has at least one step");
+        root.fault("step", ErrorCode::InvalidInput, core::say("step: a recipe has at least one step"));
     }
     checkOrder(steps);
     checkIngredientNames(steps, recipe.ingredients);

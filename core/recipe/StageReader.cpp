@@ -5,6 +5,7 @@
 #include <map>
 #include <string>
 
+#include "base/Language.h"
 #include "base/QuotedText.h"
 
 namespace brinebell {
@@ -16,7 +17,7 @@ using StageOfStep = std::map<std::string, std::string, std::less<>>;
 
 void checkStageSteps(const Table& table, const Recipe& recipe, const MadeAheadStage& stage, StageOfStep& stageOf) {
     if (stage.steps.empty()) {
-        table.fault("steps", ErrorCode::InvalidInput, "steps: a stage replaces at least one step");
+        table.fault("steps", ErrorCode::InvalidInput, core::say("steps: a stage replaces at least one step"));
     }
     for (const std::string& step : stage.steps) {
         if (step.empty()) {
@@ -24,14 +25,14 @@ void checkStageSteps(const Table& table, const Recipe& recipe, const MadeAheadSt
         }
         const auto found = findStep(recipe, step);
         if (!found) {
-            table.fault("steps", ErrorCode::NotFound, fmt::format("steps: no step is called {}", quotedText(step)));
+            table.fault("steps", ErrorCode::NotFound, core::say("steps: no step is called {}", quotedText(step)));
         } else if (recipe.steps[*found].each != StepEach::Batch) {
-            table.fault("steps", ErrorCode::InvalidInput,
-                        fmt::format("steps: {} is done for each load or jar, and cannot be done before class",
-                                    quotedText(step)));
+            table.fault(
+                "steps", ErrorCode::InvalidInput,
+                core::say("steps: {} is done for each load or jar, and cannot be done before class", quotedText(step)));
         } else if (const auto [known, added] = stageOf.emplace(step, stage.id); !added) {
             table.fault("steps", ErrorCode::InvalidInput,
-                        fmt::format("steps: {} is already in stage {}", quotedText(step), quotedText(known->second)));
+                        core::say("steps: {} is already in stage {}", quotedText(step), quotedText(known->second)));
         }
     }
 }
@@ -45,9 +46,9 @@ void checkStageNeeds(const Table& table, const Recipe& recipe, const MadeAheadSt
         }
         for (const std::string& before : recipe.steps[*step].after) {
             if (findStep(recipe, before) && !stageOf.contains(before)) {
-                table.fault("steps", ErrorCode::InvalidInput,
-                            fmt::format("steps: {} comes after {}, which is in no stage", quotedText(name),
-                                        quotedText(before)));
+                table.fault(
+                    "steps", ErrorCode::InvalidInput,
+                    core::say("steps: {} comes after {}, which is in no stage", quotedText(name), quotedText(before)));
             }
         }
     }

@@ -8,6 +8,7 @@
 #include <map>
 #include <set>
 
+#include "base/Language.h"
 #include "base/QuotedText.h"
 
 namespace brinebell {
@@ -99,8 +100,7 @@ bool follows(const Predecessors& before, std::size_t step, std::size_t earlier) 
 void checkNames(const ReadStep& read, const Index& index) {
     for (const std::string& name : read.step.after) {
         if (!name.empty() && !index.contains(name)) {
-            read.table.fault("after", ErrorCode::NotFound,
-                             fmt::format("after: no step is called {}", quotedText(name)));
+            read.table.fault("after", ErrorCode::NotFound, core::say("after: no step is called {}", quotedText(name)));
         }
     }
 }
@@ -114,11 +114,11 @@ void checkHolds(const ReadStep& read, std::size_t at, const Index& index, const 
         const auto found = index.find(name);
         if (found == index.end()) {
             read.holds[hold].fault("before", ErrorCode::NotFound,
-                                   fmt::format("before: no step is called {}", quotedText(name)));
+                                   core::say("before: no step is called {}", quotedText(name)));
         } else if (!follows(before, found->second, at)) {
             read.holds[hold].fault(
                 "before", ErrorCode::InvalidInput,
-                fmt::format("before: {} does not come after {}", quotedText(name), quotedText(read.step.id)));
+                core::say("before: {} does not come after {}", quotedText(name), quotedText(read.step.id)));
         }
     }
 }
@@ -133,8 +133,8 @@ void checkVessels(const std::vector<ReadStep>& steps) {
         const auto [known, added] = stations.emplace(step.vessel, step.station);
         if (!added && known->second != step.station) {
             read.table.fault("vessel", ErrorCode::InvalidInput,
-                             fmt::format("vessel: {} stands on a {} in an earlier step, here on a {}",
-                                         quotedText(step.vessel), known->second, step.station));
+                             core::say("vessel: {} stands on a {} in an earlier step, here on a {}",
+                                       quotedText(step.vessel), known->second, step.station));
         }
     }
 }
@@ -153,7 +153,7 @@ void checkOrder(const std::vector<ReadStep>& steps) {
         std::transform(circle.begin(), circle.end(), std::back_inserter(names),
                        [&](std::size_t at) { return steps[at].step.id; });
         steps[circle.front()].table.fault("after", ErrorCode::InvalidInput,
-                                          fmt::format("after: steps in a circle: {}", fmt::join(names, ", ")));
+                                          core::say("after: steps in a circle: {}", fmt::join(names, ", ")));
     }
     checkVessels(steps);
 }

@@ -1,5 +1,7 @@
 #include "recipe/StepReader.h"
 
+#include "base/Language.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -37,7 +39,7 @@ std::string readTitle(const Table& table) {
     std::string title = table.text("title");
     if (const std::size_t words = wordsIn(title); words > kMaxTitleWords) {
         table.fault("title", ErrorCode::OutOfRange,
-                    fmt::format("title: {} words; at most {} can be read from the counter", words, kMaxTitleWords));
+                    core::say("title: {} words; at most {} can be read from the counter", words, kMaxTitleWords));
     }
     return title;
 }
@@ -53,10 +55,10 @@ std::optional<PulseRule> readPulse(const Table& step) {
         return std::nullopt;
     }
     if (*gapLow > *gapHigh) {
-        table.fault("gap_high", ErrorCode::InvalidInput, "gap_high: must not be shorter than gap_low");
+        table.fault("gap_high", ErrorCode::InvalidInput, core::say("gap_high: must not be shorter than gap_low"));
     }
     if (*takes > *gapLow) {
-        table.fault("takes", ErrorCode::InvalidInput, "takes: must not be longer than gap_low");
+        table.fault("takes", ErrorCode::InvalidInput, core::say("takes: must not be longer than gap_low"));
     }
     pulse.gapLow = *gapLow;
     pulse.gapHigh = *gapHigh;
@@ -78,17 +80,18 @@ void checkEnds(const Table& table, const RecipeStep& step) {
     const bool betweenEnds = step.hands == HandsNeed::Ends || step.hands == HandsNeed::Pulses;
     for (const std::string_view key : {"hands_at_start", "hands_at_end"}) {
         if (table.has(key) && !betweenEnds) {
-            table.fault(key, ErrorCode::InvalidInput, fmt::format("{}: only for hands \"ends\" or \"pulses\"", key));
+            table.fault(key, ErrorCode::InvalidInput, core::say("{}: only for hands \"ends\" or \"pulses\"", key));
         }
     }
     const Seconds atEnds = step.handsAtStart + step.handsAtEnd;
     if (step.hands == HandsNeed::Ends && atEnds == Seconds::zero()) {
-        table.fault("hands", ErrorCode::InvalidInput, "hands: \"ends\" needs hands_at_start, hands_at_end or both");
+        table.fault("hands", ErrorCode::InvalidInput,
+                    core::say("hands: \"ends\" needs hands_at_start, hands_at_end or both"));
     }
     if (betweenEnds && step.duration.high > Seconds::zero() && atEnds > step.duration.low) {
         table.fault("hands", ErrorCode::InvalidInput,
-                    fmt::format("hands: {} s at the ends of a step that may take only {} s", atEnds.count(),
-                                step.duration.low.count()));
+                    core::say("hands: {} s at the ends of a step that may take only {} s", atEnds.count(),
+                              step.duration.low.count()));
     }
 }
 
@@ -105,10 +108,10 @@ void readHands(const Table& table, RecipeStep& step) {
     }
     step.hands = *hands;
     if (step.hands != HandsNeed::Pulses && table.has("pulse")) {
-        table.fault("pulse", ErrorCode::InvalidInput, "pulse: only for hands \"pulses\"");
+        table.fault("pulse", ErrorCode::InvalidInput, core::say("pulse: only for hands \"pulses\""));
     }
     if (step.mayPause && step.hands != HandsNeed::Throughout) {
-        table.fault("may_pause", ErrorCode::InvalidInput, "may_pause: only for hands \"throughout\"");
+        table.fault("may_pause", ErrorCode::InvalidInput, core::say("may_pause: only for hands \"throughout\""));
     }
     checkEnds(table, step);
 }
@@ -117,7 +120,7 @@ void readPlace(const Table& table, RecipeStep& step) {
     step.station = table.parsedIf("station", wordReader(kStationWords)).value_or("");
     step.vessel = table.textOr("vessel", "");
     if (!step.vessel.empty() && !table.has("station")) {
-        table.fault("vessel", ErrorCode::InvalidInput, "vessel: needs the station that it stands on");
+        table.fault("vessel", ErrorCode::InvalidInput, core::say("vessel: needs the station that it stands on"));
     }
 }
 
@@ -128,7 +131,7 @@ void readDurationOf(const Table& table, RecipeStep& step) {
     step.durationSource = table.textOr("duration_source", "");
     if (step.durationScales && step.each != StepEach::Batch) {
         table.fault("duration_scales", ErrorCode::InvalidInput,
-                    "duration_scales: only for a step done once for the batch");
+                    core::say("duration_scales: only for a step done once for the batch"));
     }
 }
 
@@ -137,7 +140,8 @@ ReadStep readStep(const Table& table, UniqueIds& ids) {
     RecipeStep& step = read.step;
     step.id = ids.read(table);
     if (step.id == kLowerId) {
-        table.fault("id", ErrorCode::InvalidInput, "id: \"lower\" is the lowering of the load into the canner");
+        table.fault("id", ErrorCode::InvalidInput,
+                    core::say("id: \"lower\" is the lowering of the load into the canner"));
     }
     step.title = readTitle(table);
     step.detail = table.textOr("detail", "");
@@ -147,7 +151,8 @@ ReadStep readStep(const Table& table, UniqueIds& ids) {
     step.presenterOnly = table.booleanOr("presenter_only", false);
     step.endsBySight = table.booleanOr("ends_by_sight", false);
     if (step.endsBySight && step.lookFor.empty()) {
-        table.fault("ends_by_sight", ErrorCode::InvalidInput, "ends_by_sight: look_for must say what is to be seen");
+        table.fault("ends_by_sight", ErrorCode::InvalidInput,
+                    core::say("ends_by_sight: look_for must say what is to be seen"));
     }
     readPlace(table, step);
     step.after = table.texts("after");

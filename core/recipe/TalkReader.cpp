@@ -2,6 +2,7 @@
 
 #include <fmt/format.h>
 
+#include "base/Language.h"
 #include "base/QuotedText.h"
 
 namespace brinebell {
@@ -25,7 +26,7 @@ std::vector<TalkPoint> readTalk(const Table& root, const Recipe& recipe) {
         TalkPoint point = readTalkPoint(table, ids);
         point.step = table.textOr("step", "");
         if (!point.step.empty() && !findStep(recipe, point.step)) {
-            table.fault("step", ErrorCode::NotFound, fmt::format("step: no step is called {}", quotedText(point.step)));
+            table.fault("step", ErrorCode::NotFound, core::say("step: no step is called {}", quotedText(point.step)));
         }
         talk.push_back(std::move(point));
     }

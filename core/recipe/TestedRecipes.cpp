@@ -6,6 +6,7 @@
 #include <cstdio>
 #include <cstdlib>
 
+#include "base/Language.h"
 #include "recipe/BuiltInTexts.h"
 #include "recipe/RecipeFile.h"
 
@@ -18,7 +19,7 @@ std::optional<Recipe> builtInRecipe(std::string_view id) {
     if (found == texts.end()) {
         return std::nullopt;
     }
-    auto recipe = readTestedRecipe(found->text(), fmt::format("{}.toml (built in)", found->id));
+    auto recipe = readTestedRecipe(found->text(), core::say("{}.toml (built in)", found->id));
     if (!recipe) {
         fmt::print(stderr, "{}\n", describe(recipe.error().front()));
         std::abort();

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <filesystem>
 
+#include "base/Language.h"
 #include "base/QuotedText.h"
 #include "recipe/Guard.h"
 #include "recipe/TestedRecipes.h"
@@ -25,20 +26,20 @@ std::optional<Recipe> testedFor(const Table& head, const Recipe& recipe, const T
     const auto bytes = source.fetch(path.generic_string());
     if (!bytes) {
         head.fault("version_of", ErrorCode::NotFound,
-                   fmt::format("version_of: no tested recipe {} is built in, and {}: {}", quotedText(recipe.versionOf),
-                               path.generic_string(), bytes.error().message));
+                   core::say("version_of: no tested recipe {} is built in, and {}: {}", quotedText(recipe.versionOf),
+                             path.generic_string(), bytes.error().message));
         return std::nullopt;
     }
     const auto tested = readTestedRecipe(*bytes, path.generic_string());
     if (!tested) {
         head.fault("version_of", ErrorCode::InvalidInput,
-                   "version_of: the tested recipe has a fault: " + describe(tested.error().front()));
+                   core::say("version_of: the tested recipe has a fault: {}", describe(tested.error().front())));
         return std::nullopt;
     }
     if (!tested->versionOf.empty() || tested->id != recipe.versionOf) {
         head.fault("version_of", ErrorCode::InvalidInput,
-                   fmt::format("version_of: {} is not a tested recipe of the name {}", path.generic_string(),
-                               quotedText(recipe.versionOf)));
+                   core::say("version_of: {} is not a tested recipe of the name {}", path.generic_string(),
+                             quotedText(recipe.versionOf)));
         return std::nullopt;
     }
     return *tested;
@@ -105,7 +106,7 @@ void checkAgainstTested(const Table& head, const Recipe& recipe, const std::vect
     }
     if (const auto tested = builtInOfItsKind(recipe)) {
         for (const Judgement& judgement : refusals(*tested, recipe)) {
-            tell(judgement, head, recipe, tables, fmt::format("held against {}: ", quotedText(tested->id)));
+            tell(judgement, head, recipe, tables, core::say("held against {}: ", quotedText(tested->id)));
         }
     }
 }

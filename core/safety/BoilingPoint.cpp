@@ -4,6 +4,7 @@
 
 #include <cmath>
 
+#include "base/Language.h"
 #include "safety/Saturation.h"
 
 namespace brinebell {
@@ -26,8 +27,8 @@ constexpr double kMostKilopascals = 1000;
 Result<Pressure> standardPressure(Length altitude) {
     const double metres = altitude.metres();
     if (metres < kLowestMetres || metres > kHighestMetres) {
-        return fail(ErrorCode::OutOfRange, fmt::format("an altitude of {:.6g} m; the range is {} to {} m", metres,
-                                                       kLowestMetres, kHighestMetres));
+        return fail(ErrorCode::OutOfRange, core::say("an altitude of {:.6g} m; the range is {} to {} m", metres,
+                                                     kLowestMetres, kHighestMetres));
     }
     const double exponent = -kGravity / (kGasConstantOfAir * kLapseKelvinPerMetre);
     const double ratio = 1 + kLapseKelvinPerMetre * metres / kSeaLevelKelvin;
@@ -36,8 +37,8 @@ Result<Pressure> standardPressure(Length altitude) {
 
 Result<Temperature> boilingPoint(Pressure p) {
     if (!(p.kilopascals() >= kLeastKilopascals && p.kilopascals() <= kMostKilopascals)) {
-        return fail(ErrorCode::OutOfRange, fmt::format("an air pressure of {:.6g} kPa; the range is {} to {} kPa",
-                                                       p.kilopascals(), kLeastKilopascals, kMostKilopascals));
+        return fail(ErrorCode::OutOfRange, core::say("an air pressure of {:.6g} kPa; the range is {} to {} kPa",
+                                                     p.kilopascals(), kLeastKilopascals, kMostKilopascals));
     }
     return saturationTemperature(p);
 }

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "base/Language.h"
 #include "base/QuotedText.h"
 #include "base/UtcText.h"
 #include "document/Fields.h"
@@ -17,14 +18,14 @@ Result<std::string> readEntry(std::string_view text) {
     const bool known = std::any_of(entries.begin(), entries.end(),
                                    [&](const ProcessTables::Entry& entry) { return entry.id == text; });
     if (!known) {
-        return fail(ErrorCode::NotFound, fmt::format("the published tables have no entry {}", quotedText(text)));
+        return fail(ErrorCode::NotFound, core::say("the published tables have no entry {}", quotedText(text)));
     }
     return std::string(text);
 }
 
 Result<std::string> readName(std::string_view text) {
     if (!holdsLetter(text)) {
-        return fail(ErrorCode::InvalidInput, fmt::format("{} names nobody", quotedText(text)));
+        return fail(ErrorCode::InvalidInput, core::say("{} names nobody", quotedText(text)));
     }
     return std::string(text);
 }
@@ -32,7 +33,7 @@ Result<std::string> readName(std::string_view text) {
 Result<std::string> readDay(std::string_view text) {
     if (text.size() != 10 || !utcFromText(fmt::format("{}T00:00:00Z", text))) {
         return fail(ErrorCode::InvalidInput,
-                    fmt::format("expected a day, as in \"2026-08-01\"; {} found", quotedText(text)));
+                    core::say("expected a day, as in \"2026-08-01\"; {} found", quotedText(text)));
     }
     return std::string(text);
 }
@@ -68,7 +69,7 @@ std::vector<Confirmation> readConfirmations(const Table& root) {
         });
         if (twice) {
             table.fault("entry", ErrorCode::InvalidInput,
-                        fmt::format("entry: {} is confirmed already", quotedText(read.entry)));
+                        core::say("entry: {} is confirmed already", quotedText(read.entry)));
         }
         confirmed.push_back(std::move(read));
     }

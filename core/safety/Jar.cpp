@@ -1,5 +1,7 @@
 #include "safety/Jar.h"
 
+#include "base/Language.h"
+
 #include <fmt/format.h>
 
 #include <algorithm>
@@ -41,7 +43,7 @@ Result<Value> valueFor(const Words<Value, N>& words, std::string_view kind, std:
         }
         known += (known.empty() ? "" : ", ") + std::string(word);
     }
-    return fail(ErrorCode::InvalidInput, fmt::format("\"{}\" is not a {}; known are {}", text, kind, known));
+    return fail(ErrorCode::InvalidInput, core::say("\"{}\" is not a {}; known are {}", text, kind, known));
 }
 
 }  // namespace

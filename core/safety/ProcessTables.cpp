@@ -11,6 +11,7 @@
 #include <numeric>
 #include <set>
 
+#include "base/Language.h"
 #include "base/QuotedText.h"
 #include "quantity/ReadQuantity.h"
 #include "safety/PublishedText.h"
@@ -144,13 +145,15 @@ private:
             return {};
         }
         if (isVariant) {
-            return noTestedValue(fmt::format("{} is kept for comparison only and never gives a time", m_query.product));
+            return noTestedValue(core::say("{} is kept for comparison only and never gives a time", m_query.product));
         }
         const auto near = nearNames(m_tables.products(), m_query.product);
         const std::string asked = m_query.product.substr(0, 64);
-        return fail(ErrorCode::NotFound,
-                    fmt::format("no published process for \"{}\"", asked) +
-                        (near.empty() ? "" : "; near names: " + listed(near, [](const auto& name) { return name; })));
+        return fail(
+            ErrorCode::NotFound,
+            core::say("no published process for \"{}\"", asked) +
+                (near.empty() ? ""
+                              : core::say("; near names: {}", listed(near, [](const auto& name) { return name; }))));
     }
 
     /// Keeps the rows that `fits`. When none does, fails with `what` and the words of all there were.
@@ -167,8 +170,8 @@ private:
             }
         }
         if (kept.empty()) {
-            return noTestedValue(fmt::format("{} has no tested time for {}; listed: {}", m_query.product, what,
-                                             listed(words, [](const auto& word) { return word; })));
+            return noTestedValue(core::say("{} has no tested time for {}; listed: {}", m_query.product, what,
+                                           listed(words, [](const auto& word) { return word; })));
         }
         m_rows = std::move(kept);
         return {};
@@ -182,7 +185,7 @@ private:
 
     Result<void> byPack() {
         return keep([this](const Entry& entry) { return takes(entry, m_query.pack); },
-                    fmt::format("{} pack by {}", toText(m_query.pack), toText(m_query.method)),
+                    core::say("{} pack by {}", toText(m_query.pack), toText(m_query.method)),
                     [](const Entry& entry) {
                         std::vector<std::string_view> words;
                         for (const Pack pack : {Pack::Hot, Pack::Raw}) {
@@ -202,9 +205,9 @@ private:
         }
         const auto size = sizes.lower_bound(m_query.jar);
         if (size == sizes.end()) {
-            return noTestedValue(fmt::format("{} has no tested time for a jar as large as a {} jar; listed: {}",
-                                             m_query.product, toText(m_query.jar),
-                                             listed(sizes, [](JarSize jar) { return toText(jar); })));
+            return noTestedValue(core::say("{} has no tested time for a jar as large as a {} jar; listed: {}",
+                                           m_query.product, toText(m_query.jar),
+                                           listed(sizes, [](JarSize jar) { return toText(jar); })));
         }
         m_jar = *size;
         std::erase_if(m_rows, [this](const Row& row) { return !takes(*row.entry, m_jar); });
@@ -229,9 +232,9 @@ private:
         });
         if (m_rows.empty()) {
             return noTestedValue(
-                fmt::format("the figures of {} come from memory; they answer only when a named person has held them "
-                            "against {}",
-                            first.id, first.source));
+                core::say("the figures of {} come from memory; they answer only when a named person has held them "
+                          "against {}",
+                          first.id, first.source));
         }
         return {};
     }
@@ -239,7 +242,7 @@ private:
     Result<void> byAltitude() {
         if (m_query.altitude > kHighestPublished) {
             return noTestedValue(
-                fmt::format("no published figure above 10,000 ft; the altitude is {}", feetText(m_query.altitude)));
+                core::say("no published figure above 10,000 ft; the altitude is {}", feetText(m_query.altitude)));
         }
         const Entry& first = *m_rows.front().entry;
         const bool beyond = bandAt(first, m_query.altitude) == nullptr;
@@ -251,11 +254,10 @@ private:
             return {};
         }
         if (beyond) {
-            return noTestedValue(fmt::format("the {} table of {} ends at {} ft; the altitude is {}",
-                                             toText(first.method), m_query.product, *first.bands.back().toFeet,
-                                             feetText(m_query.altitude)));
+            return noTestedValue(core::say("the {} table of {} ends at {} ft; the altitude is {}", toText(first.method),
+                                           m_query.product, *first.bands.back().toFeet, feetText(m_query.altitude)));
         }
-        return noTestedValue(fmt::format("{} is not allowed at {}", first.id, feetText(m_query.altitude)));
+        return noTestedValue(core::say("{} is not allowed at {}", first.id, feetText(m_query.altitude)));
     }
 
     bool isAboveTheEnd() const { return m_query.altitude > kNationalTablesEnd; }
@@ -274,9 +276,9 @@ private:
         const Band& band = *m_rows.front().band;
         const std::chrono::minutes time = longerPublished(band).value_or(band.time);
         if (time > kSteamCannerLimit) {
-            return noTestedValue(fmt::format("a steam canner may run at most {} minutes; {} takes {} at {}",
-                                             kSteamCannerLimit.count(), m_rows.front().entry->id, time.count(),
-                                             feetText(m_query.altitude)));
+            return noTestedValue(core::say("a steam canner may run at most {} minutes; {} takes {} at {}",
+                                           kSteamCannerLimit.count(), m_rows.front().entry->id, time.count(),
+                                           feetText(m_query.altitude)));
         }
         return {};
     }
@@ -285,22 +287,23 @@ private:
         std::vector<std::string> lines;
         if (m_jar != m_query.jar) {
             lines.push_back(
-                fmt::format("no time is listed for {} jars; this is the time for {} jars, a rule known only "
-                            "at second hand",
-                            toText(m_query.jar), toText(m_jar)));
+                core::say("no time is listed for {} jars; this is the time for {} jars, a rule known only "
+                          "at second hand",
+                          toText(m_query.jar), toText(m_jar)));
         }
         if (const auto confirmed = confirmationOf(*row.entry);
             confirmed && row.entry->confidence == Confidence::Memory) {
-            lines.push_back(fmt::format("figures from memory, confirmed by {}{}", printableText(confirmed->by),
-                                        confirmed->on.empty() ? "" : " on " + printableText(confirmed->on)));
+            lines.push_back(core::say("figures from memory, confirmed by {}{}", printableText(confirmed->by),
+                                      confirmed->on.empty() ? "" : " on " + printableText(confirmed->on)));
         }
         if (const auto longer = longerPublished(*row.band)) {
             lines.push_back(
-                fmt::format("above 8,000 ft Utah State University Extension publishes {} minutes; use the "
-                            "longer time",
-                            longer->count()));
+                core::say("above 8,000 ft Utah State University Extension publishes {} minutes; use the "
+                          "longer time",
+                          longer->count()));
         } else if (isAboveTheEnd()) {
-            lines.push_back("above 8,000 ft some published tables end; the top band of this one has no upper edge");
+            lines.push_back(
+                core::say("above 8,000 ft some published tables end; the top band of this one has no upper edge"));
         }
         return lines;
     }
@@ -369,7 +372,8 @@ std::string bandText(const ProcessAnswer& answer) {
         return fmt::format("{} to {}", printFeet(Length::fromFeet(answer.bandFromFeet)),
                            printFeet(Length::fromFeet(*answer.bandToFeet)));
     }
-    return answer.bandFromFeet > 0 ? "above " + printFeet(Length::fromFeet(answer.bandFromFeet - 1)) : "any altitude";
+    return answer.bandFromFeet > 0 ? core::say("above {}", printFeet(Length::fromFeet(answer.bandFromFeet - 1)))
+                                   : core::say("any altitude");
 }
 
 const ProcessTables& ProcessTables::published() {
@@ -398,7 +402,7 @@ std::vector<std::string> ProcessTables::products() const {
 Result<std::chrono::minutes> jarSterilisingTime(Length altitude) {
     if (altitude > kHighestPublished) {
         return fail(ErrorCode::OutOfRange,
-                    fmt::format("no published figure above 10,000 ft; the altitude is {}", feetText(altitude)));
+                    core::say("no published figure above 10,000 ft; the altitude is {}", feetText(altitude)));
     }
     constexpr std::chrono::minutes kAtMostOneThousandFeet{10};
     constexpr std::int64_t kStep = 1'000 * Length::kNanometresPerFoot;

@@ -4,11 +4,10 @@
 // have room for the footnote only.
 #pragma once
 
-#include <string_view>
-
 namespace brinebell {
 
-std::string_view safetyStatement();
-std::string_view safetyFootnote();
+/// In English; `core::say` it where it is shown.
+const char* safetyStatement();
+const char* safetyFootnote();
 
 }  // namespace brinebell

@@ -1,5 +1,7 @@
 #include "safety/Saturation.h"
 
+#include "base/Language.h"
+
 #include <fmt/format.h>
 
 #include <cmath>
@@ -28,8 +30,8 @@ constexpr double kCriticalPascals = 22.064e6;
 Result<Temperature> saturationTemperature(Pressure p) {
     if (!(p.pascals() >= kTriplePointPascals && p.pascals() <= kCriticalPascals)) {
         return fail(ErrorCode::OutOfRange,
-                    fmt::format("water has no boiling point at {:.6g} Pa; the range is {:.6g} to {:.6g} Pa",
-                                p.pascals(), kTriplePointPascals, kCriticalPascals));
+                    core::say("water has no boiling point at {:.6g} Pa; the range is {:.6g} to {:.6g} Pa", p.pascals(),
+                              kTriplePointPascals, kCriticalPascals));
     }
     // Equation (31); the letters are the release's.
     const double beta = std::pow(p.pascals() / 1e6, 0.25);

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "base/Language.h"
 #include "session/CannerSteps.h"
 #include "session/Closing.h"
 #include "session/Told.h"
@@ -495,7 +496,7 @@ bool Application::undo() {
 Result<State> apply(const Network& network, State state, const Event& event) {
     if (!Application(network, state, event).run()) {
         return fail(ErrorCode::Corrupt,
-                    fmt::format("event {} ({}) does not fit what came before it", event.sequence, toText(event.kind)));
+                    core::say("event {} ({}) does not fit what came before it", event.sequence, toText(event.kind)));
     }
     return state;
 }

@@ -1,5 +1,7 @@
 #include "session/Closing.h"
 
+#include "base/Language.h"
+
 #include <fmt/format.h>
 
 namespace brinebell {
@@ -18,7 +20,7 @@ void addPart(std::string& words, std::string_view what, const std::vector<int>& 
     for (std::size_t k = 0; k < items.size(); ++k) {
         const std::string next = name(static_cast<std::size_t>(items[k]));
         if (words.size() + next.size() > kMostWords) {
-            words += fmt::format("and {} more", items.size() - k);
+            words += core::say("and {} more", items.size() - k);
             return;
         }
         words += next;
@@ -64,9 +66,10 @@ OpenEnds openEndsOf(const Network& network, const State& state) {
 
 std::string leftOpenWords(const Network& network, const OpenEnds& open) {
     std::string words;
-    addPart(words, "safety points left unsaid", open.points, [&](std::size_t t) { return network.talk[t].text; });
-    addPart(words, "not said to be off", open.hot, [&](std::size_t s) { return network.stations[s].name; });
-    return words.empty() ? words : "closed with " + words;
+    addPart(words, core::say("safety points left unsaid"), open.points,
+            [&](std::size_t t) { return network.talk[t].text; });
+    addPart(words, core::say("not said to be off"), open.hot, [&](std::size_t s) { return network.stations[s].name; });
+    return words.empty() ? words : core::say("closed with {}", words);
 }
 
 }  // namespace brinebell

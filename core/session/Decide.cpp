@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "base/Language.h"
 #include "quantity/ReadQuantity.h"
 #include "session/CannerSteps.h"
 #include "session/Closing.h"
@@ -332,7 +333,7 @@ Decision Deciding::skip() const {
     }
     Decision decision = event(EventKind::ActivitySkipped, m_command.text.empty() ? 1 : 0);
     if (m_command.text.empty()) {
-        std::get<std::vector<Event>>(decision).front().text = "no reason given";
+        std::get<std::vector<Event>>(decision).front().text = core::say("no reason given");
     }
     return decision;
 }
@@ -500,10 +501,10 @@ std::string describe(const Refusal& refusal, const Network& network) {
         case RefusalReason::AlreadyDone:
             return "this is done already";
         case RefusalReason::MustFollow:
-            return fmt::format("first \"{}\" must be done", title());
+            return core::say("first \"{}\" must be done", title());
         case RefusalReason::StationTaken:
-            return fmt::format("no station is free for {}",
-                               network.stationHolds.at(static_cast<std::size_t>(refusal.other)).vessel);
+            return core::say("no station is free for {}",
+                             network.stationHolds.at(static_cast<std::size_t>(refusal.other)).vessel);
         case RefusalReason::NotSkippable:
             return "nothing at the canner is skipped; set the load aside instead";
         case RefusalReason::NotAPulse:
@@ -517,33 +518,33 @@ std::string describe(const Refusal& refusal, const Network& network) {
         case RefusalReason::NotVenting:
             return "this load is not being vented";
         case RefusalReason::VentingNotDone:
-            return fmt::format("the venting is not over: {} to go", wait());
+            return core::say("the venting is not over: {} to go", wait());
         case RefusalReason::SteamNotVouched:
-            return fmt::format("nobody watched the steam for {}: confirm that it held, or vent again", wait());
+            return core::say("nobody watched the steam for {}: confirm that it held, or vent again", wait());
         case RefusalReason::NotPressurising:
             return "this load is not coming to pressure";
         case RefusalReason::PressureTooLow:
-            return fmt::format("the count starts at {} psi, not below", refusal.other);
+            return core::say("the count starts at {} psi, not below", refusal.other);
         case RefusalReason::NotLosingPressure:
             return "no pressure is falling there";
         case RefusalReason::NotTiming:
             return "this load is not being timed";
         case RefusalReason::JustLost:
-            return fmt::format("the pressure was lost just now; the steam is lost only if said again in {}", wait());
+            return core::say("the pressure was lost just now; the steam is lost only if said again in {}", wait());
         case RefusalReason::ProcessNotDone:
-            return fmt::format("the process time is not over: {} to go", wait());
+            return core::say("the process time is not over: {} to go", wait());
         case RefusalReason::BoilNotVouched:
-            return fmt::format("nobody watched the boil for {}: confirm that it held, or start again", wait());
+            return core::say("nobody watched the boil for {}: confirm that it held, or start again", wait());
         case RefusalReason::RestNotDone:
-            return fmt::format("jars rest five minutes after the heat is off: {} to go", wait());
+            return core::say("jars rest five minutes after the heat is off: {} to go", wait());
         case RefusalReason::LidNotYet:
-            return fmt::format("the lid stays on for ten minutes after the pressure is gone: {} to go", wait());
+            return core::say("the lid stays on for ten minutes after the pressure is gone: {} to go", wait());
         case RefusalReason::NothingToVouch:
             return "the boil was watched all the time";
         case RefusalReason::NotCooling:
             return "seals are checked after the jars have cooled";
         case RefusalReason::SealsTooEarly:
-            return fmt::format("jars cool 12 to 24 hours before their seals are checked: {} to go", wait());
+            return core::say("jars cool 12 to 24 hours before their seals are checked: {} to go", wait());
         case RefusalReason::CountMismatch:
             return "sealed, unsealed and broken do not add up to the jars of the load";
         case RefusalReason::NoSuchPoint:
@@ -553,12 +554,12 @@ std::string describe(const Refusal& refusal, const Network& network) {
         case RefusalReason::NothingToUndo:
             return "there is nothing to take back";
         case RefusalReason::CannotUndoLostBoil:
-            return fmt::format("{} is not taken back", toText(static_cast<EventKind>(refusal.other)));
+            return core::say("{} is not taken back", toText(static_cast<EventKind>(refusal.other)));
         case RefusalReason::PressStays:
-            return fmt::format("the newest press stays as it is: {}", toText(static_cast<EventKind>(refusal.other)));
+            return core::say("the newest press stays as it is: {}", toText(static_cast<EventKind>(refusal.other)));
         case RefusalReason::LoadsOpen:
-            return fmt::format("load {} is not cooling yet; finish it or set it aside",
-                               network.loads.at(static_cast<std::size_t>(refusal.other)).number);
+            return core::say("load {} is not cooling yet; finish it or set it aside",
+                             network.loads.at(static_cast<std::size_t>(refusal.other)).number);
         case RefusalReason::PointsOpen:
             return "there are safety points left to say";
         case RefusalReason::TextMissing:
@@ -574,8 +575,8 @@ std::string describe(const Refusal& refusal, const Network& network) {
         case RefusalReason::ReadingOutOfRange: {
             const auto unit = static_cast<ReadingUnit>(refusal.other);
             const ReadingRange range = readingRange(unit);
-            return fmt::format("the reading is outside {} to {}", printReading(unit, range.low),
-                               printReading(unit, range.high));
+            return core::say("the reading is outside {} to {}", printReading(unit, range.low),
+                             printReading(unit, range.high));
         }
         case RefusalReason::NotPerJar:
             return "this is not done jar by jar";
@@ -586,13 +587,13 @@ std::string describe(const Refusal& refusal, const Network& network) {
         case RefusalReason::NoSuchStation:
             return "there is no such station";
         case RefusalReason::HeatNotOn:
-            return fmt::format("nothing is known to be on at {}", station());
+            return core::say("nothing is known to be on at {}", station());
         case RefusalReason::HeatMayBeOn:
-            return fmt::format("nobody has said that {} is off", station());
+            return core::say("nobody has said that {} is off", station());
         case RefusalReason::HoldPassed: {
             const HoldLimit& limit = network.limits.at(static_cast<std::size_t>(refusal.other));
-            return fmt::format("\"{}\" has waited {} too long: {}",
-                               network.activities.at(static_cast<std::size_t>(limit.from)).title, wait(), limit.remedy);
+            return core::say("\"{}\" has waited {} too long: {}",
+                             network.activities.at(static_cast<std::size_t>(limit.from)).title, wait(), limit.remedy);
         }
         case RefusalReason::UseCannerKeys:
             return "the canner moves on by what is seen: boil, steam, pressure, heat off, lift";

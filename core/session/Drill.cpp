@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "base/Language.h"
 #include "session/CannerSteps.h"
 #include "session/Cue.h"
 #include "session/QuestionPause.h"
@@ -40,7 +41,7 @@ public:
         const auto before = static_cast<std::size_t>(sight.activity);
         const Millis expected =
             *m_state.activities[before].started + Millis(m_network.activities[before].duration.likely);
-        return DrillPlan{{note(fmt::format("the {} of load {} is 15 minutes late", wordFor(sight.command, l), l + 1))},
+        return DrillPlan{{note(core::say("the {} of load {} is 15 minutes late", wordFor(sight.command, l), l + 1))},
                          Withheld{sight.command, l, std::max(expected, m_elapsed) + kBoilLate},
                          {}};
     }
@@ -51,10 +52,10 @@ public:
             return std::nullopt;
         }
         const CommandKind again = sightOf(l, afterLoss(l)).command;
-        return DrillPlan{{ofLoad(CommandKind::LoseBoil, l),
-                          note(fmt::format("the {} of load {} is lost", wordFor(again, l), l + 1))},
-                         std::nullopt,
-                         {}};
+        return DrillPlan{
+            {ofLoad(CommandKind::LoseBoil, l), note(core::say("the {} of load {} is lost", wordFor(again, l), l + 1))},
+            std::nullopt,
+            {}};
     }
 
     std::optional<DrillPlan> jarBroke() const {
@@ -63,7 +64,7 @@ public:
         if (l < 0) {
             return std::nullopt;
         }
-        return DrillPlan{{note(fmt::format("a jar broke in load {}", l + 1))}, std::nullopt, {}};
+        return DrillPlan{{note(core::say("a jar broke in load {}", l + 1))}, std::nullopt, {}};
     }
 
     std::optional<DrillPlan> burnerFailed() const {
@@ -78,7 +79,7 @@ public:
             plan.commands.push_back(ofLoad(CommandKind::LoseBoil, l));
             phase = afterLoss(l);
         }
-        plan.commands.push_back(note(fmt::format("the burner under load {} failed", l + 1)));
+        plan.commands.push_back(note(core::say("the burner under load {} failed", l + 1)));
         plan.withheld = Withheld{sightOf(l, phase).command, l, m_elapsed + kBurnerSwapped};
         return plan;
     }
@@ -90,7 +91,7 @@ public:
         }
         const LoadState& load = m_state.loads[static_cast<std::size_t>(l)];
         const Millis end = std::max(*load.timingStarted + load.required, m_elapsed);
-        return DrillPlan{{note(fmt::format("the canner's lid is stuck over load {}", l + 1))},
+        return DrillPlan{{note(core::say("the canner's lid is stuck over load {}", l + 1))},
                          Withheld{CommandKind::TurnHeatOff, l, end + kLidStuck},
                          {}};
     }

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "base/Language.h"
 #include "base/Random.h"
 #include "plan/Replan.h"
 #include "session/CannerSteps.h"
@@ -193,7 +194,8 @@ Result<std::vector<Event>> Presenter::play() {
             continue;
         }
         if (m_runner.elapsed() > kGiveUp) {
-            return fail(ErrorCode::Refused, "the rehearsal came to a stand: nothing leads on to the end of the class");
+            return fail(ErrorCode::Refused,
+                        core::say("the rehearsal came to a stand: nothing leads on to the end of the class"));
         }
         m_clock.advance(nextLook(guide) - m_runner.elapsed());
         m_runner.watch();

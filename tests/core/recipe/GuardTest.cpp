@@ -345,7 +345,7 @@ TEST(Guard, NamesRuleAndSourceOfEveryJudgement) {
     std::set<std::string_view> words;
     for (int i = 0; i < kGuardRules; ++i) {
         const GuardRuleText& text = guardRuleText(static_cast<GuardRule>(i));
-        EXPECT_FALSE(text.sentence.empty()) << i;
+        EXPECT_FALSE(std::string_view(text.sentence).empty()) << i;
         EXPECT_FALSE(text.source.empty()) << i;
         words.insert(text.word);
     }

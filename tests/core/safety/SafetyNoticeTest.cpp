@@ -21,7 +21,7 @@ TEST(SafetyNotice, StandsInTheReadMeWordForWord) {
 
 TEST(SafetyNotice, DefersToTablesCodesExtensionAndPractice) {
     for (const char* authority : {"published tables", "local codes", "county extension office", "licensed practice"}) {
-        EXPECT_NE(safetyStatement().find(authority), std::string_view::npos) << authority;
+        EXPECT_NE(std::string_view(safetyStatement()).find(authority), std::string_view::npos) << authority;
     }
 }
 
