@@ -7,8 +7,10 @@
 #include <QTextStream>
 #include <memory>
 
+#include "Languages.h"
 #include "Look.h"
 #include "MainWindow.h"
+#include "Settings.h"
 #include "Theme.h"
 #include "base/SystemClock.h"
 #include "bridge/AwakeKeeper.h"
@@ -65,6 +67,9 @@ int main(int argc, char** argv) {
     QApplication application(argc, argv);
     QCoreApplication::setApplicationName(QStringLiteral("brinebell"));
     QCoreApplication::setApplicationVersion(QStringLiteral(BRINEBELL_VERSION));
+    brinebell::putOnLanguage(application,
+                             brinebell::languageFor(brinebell::settings().value(QStringLiteral("language")).toString(),
+                                                    QLocale::system().uiLanguages()));
     brinebell::theme::dress(application);
     brinebell::theme::restoreLook();
     const Arguments arguments = readArguments(application);

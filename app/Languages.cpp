@@ -1,0 +1,76 @@
+#include "Languages.h"
+
+#include <QCoreApplication>
+#include <QLibraryInfo>
+#include <QTranslator>
+#include <string>
+
+#include "base/Language.h"
+
+namespace brinebell {
+namespace {
+
+constexpr auto kEnglish = "en";
+
+std::string inWindowLanguage(const char* english) {
+    return QCoreApplication::translate("core", english).toStdString();
+}
+
+// One translator for our words and one for Qt's; they live as long as the program.
+QTranslator& ours() {
+    static QTranslator translator;
+    return translator;
+}
+QTranslator& ofQt() {
+    static QTranslator translator;
+    return translator;
+}
+
+}  // namespace
+
+QStringList languageCodes() {
+    return {QString::fromLatin1(kEnglish), QStringLiteral("es")};
+}
+
+QString nativeName(const QString& code) {
+    return code == QLatin1String(kEnglish) ? QStringLiteral("English") : QLocale(code).nativeLanguageName();
+}
+
+QString languageFor(const QString& choice, const QStringList& desktopLanguages) {
+    const QStringList codes = languageCodes();
+    if (codes.contains(choice)) {
+        return choice;
+    }
+    for (const QString& language : desktopLanguages) {
+        const QString code = language.left(language.indexOf(QLatin1Char('-')));
+        if (codes.contains(code)) {
+            return code;
+        }
+    }
+    return QString::fromLatin1(kEnglish);
+}
+
+QLocale localeFor(const QString& code, const QLocale& desktop) {
+    const QLocale own(code);
+    return desktop.language() == own.language() ? desktop : own;
+}
+
+void putOnLanguage(QCoreApplication& application, const QString& code, const QLocale& desktop) {
+    application.removeTranslator(&ours());
+    application.removeTranslator(&ofQt());
+    core::speakThrough(nullptr);
+    QLocale::setDefault(localeFor(code, desktop));
+    if (code == QLatin1String(kEnglish)) {
+        return;
+    }
+    if (ofQt().load(QLocale(code), QStringLiteral("qtbase"), QStringLiteral("_"),
+                    QLibraryInfo::path(QLibraryInfo::TranslationsPath))) {
+        application.installTranslator(&ofQt());
+    }
+    if (ours().load(QStringLiteral(":/i18n/brinebell_%1.qm").arg(code))) {
+        application.installTranslator(&ours());
+        core::speakThrough(inWindowLanguage);
+    }
+}
+
+}  // namespace brinebell
