@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <QLibraryInfo>
 #include <QTranslator>
+#include <array>
 #include <string>
 
 #include "base/Language.h"
@@ -11,6 +12,12 @@ namespace brinebell {
 namespace {
 
 constexpr auto kEnglish = "en";
+
+struct Language {
+    const char* code;
+    const char* name;  ///< QLocale would add the country
+};
+constexpr std::array<Language, 2> kLanguages{{{kEnglish, "English"}, {"es", "español"}}};
 
 std::string inWindowLanguage(const char* english) {
     return QCoreApplication::translate("core", english).toStdString();
@@ -29,11 +36,20 @@ QTranslator& ofQt() {
 }  // namespace
 
 QStringList languageCodes() {
-    return {QString::fromLatin1(kEnglish), QStringLiteral("es")};
+    QStringList codes;
+    for (const Language& language : kLanguages) {
+        codes << QString::fromUtf8(language.code);
+    }
+    return codes;
 }
 
 QString nativeName(const QString& code) {
-    return code == QLatin1String(kEnglish) ? QStringLiteral("English") : QLocale(code).nativeLanguageName();
+    for (const Language& language : kLanguages) {
+        if (code == QLatin1String(language.code)) {
+            return QString::fromUtf8(language.name);
+        }
+    }
+    return code;
 }
 
 QString languageFor(const QString& choice, const QStringList& desktopLanguages) {

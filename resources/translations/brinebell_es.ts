@@ -5,1938 +5,1942 @@
     <name>AudienceWords</name>
     <message>
         <source>The time counts only from a full rolling boil.</source>
-        <translation type="unfinished"></translation>
+        <translation>El tiempo cuenta solo desde el hervor pleno.</translation>
     </message>
     <message>
         <source>The time counts only from a full rolling boil: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>El tiempo cuenta solo desde el hervor pleno: %1.</translation>
     </message>
     <message>
         <source>The time counts only from a full column of steam.</source>
-        <translation type="unfinished"></translation>
+        <translation>El tiempo cuenta solo desde la columna plena de vapor.</translation>
     </message>
     <message>
         <source>Before any pressure builds, steam must drive the air out for ten minutes.</source>
-        <translation type="unfinished"></translation>
+        <translation>Antes de que suba la presión, el vapor debe expulsar el aire durante diez minutos.</translation>
     </message>
     <message>
         <source>If the boil stops, the whole time starts again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Si el hervor se pierde, todo el tiempo empieza de nuevo.</translation>
     </message>
     <message>
         <source>If the steam stops, the whole time starts again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Si el vapor se pierde, todo el tiempo empieza de nuevo.</translation>
     </message>
     <message>
         <source>If the pressure falls below the table&apos;s, the whole time starts again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Si la presión baja de la de la tabla, todo el tiempo empieza de nuevo.</translation>
     </message>
     <message>
         <source>Steam drives the air out for ten full minutes before the vent is closed.</source>
-        <translation type="unfinished"></translation>
+        <translation>El vapor expulsa el aire diez minutos completos antes de cerrar la salida.</translation>
     </message>
     <message>
         <source>The time counts only once the weight jiggles or rocks as its maker says.</source>
-        <translation type="unfinished"></translation>
+        <translation>El tiempo cuenta solo cuando la pesa se agita o se mece como dice su fabricante.</translation>
     </message>
     <message>
         <source>The time counts only once the gauge shows the pressure of the table.</source>
-        <translation type="unfinished"></translation>
+        <translation>El tiempo cuenta solo cuando el manómetro marca la presión de la tabla.</translation>
     </message>
     <message>
         <source>The pressure falls by itself: nothing cools the canner, nothing opens it.</source>
-        <translation type="unfinished"></translation>
+        <translation>La presión baja por sí sola: nada enfría la envasadora, nada la abre.</translation>
     </message>
     <message>
         <source>No pressure left: ten more minutes before the lid is opened, away from the face.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ya no hay presión: diez minutos más antes de abrir la tapa, lejos de la cara.</translation>
     </message>
     <message>
         <source>Heat off, lid off: the jars rest five minutes before they are lifted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuego apagado, sin tapa: los frascos reposan cinco minutos antes de sacarlos.</translation>
     </message>
     <message>
         <source>Leave the bands alone: jars cool 12 to 24 hours before the seals are checked.</source>
-        <translation type="unfinished"></translation>
+        <translation>No toque las bandas: los frascos se enfrían de 12 a 24 horas antes de revisar los sellos.</translation>
     </message>
     <message>
         <source>%1, to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, a %2</translation>
     </message>
 </context>
 <context>
     <name>BoardWords</name>
     <message>
         <source>Until: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Hasta: %1</translation>
     </message>
     <message>
         <source>%1 of %2 jars done</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2 frascos listos</translation>
     </message>
     <message>
         <source>look %1</source>
-        <translation type="unfinished"></translation>
+        <translation>mirada %1</translation>
     </message>
     <message>
         <source>%1 jars</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 frascos</translation>
     </message>
     <message>
         <source>Also under way: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>También en marcha: %1.</translation>
     </message>
     <message>
         <source>My hands now</source>
-        <translation type="unfinished"></translation>
+        <translation>Mis manos ahora</translation>
     </message>
     <message>
         <source>Watch for the end</source>
-        <translation type="unfinished"></translation>
+        <translation>Esté atento al final</translation>
     </message>
     <message>
         <source>Its time is over</source>
-        <translation type="unfinished"></translation>
+        <translation>Su tiempo terminó</translation>
     </message>
     <message>
         <source>Ready</source>
-        <translation type="unfinished"></translation>
+        <translation>Listo</translation>
     </message>
     <message>
         <source>The next press starts the clock.</source>
-        <translation type="unfinished"></translation>
+        <translation>La próxima pulsación pone en marcha el reloj.</translation>
     </message>
     <message>
         <source>Start now</source>
-        <translation type="unfinished"></translation>
+        <translation>Empiece ahora</translation>
     </message>
     <message>
         <source>Look now</source>
-        <translation type="unfinished"></translation>
+        <translation>Mire ahora</translation>
     </message>
     <message>
         <source>Say now</source>
-        <translation type="unfinished"></translation>
+        <translation>Diga ahora</translation>
     </message>
     <message>
         <source>Now</source>
-        <translation type="unfinished"></translation>
+        <translation>Ahora</translation>
     </message>
     <message>
         <source>Turn the heat off, touch nothing else</source>
-        <translation type="unfinished"></translation>
+        <translation>Apague el fuego, no toque nada más</translation>
     </message>
     <message>
         <source>Turn the heat off, take the canner lid off</source>
-        <translation type="unfinished"></translation>
+        <translation>Apague el fuego, quite la tapa de la envasadora</translation>
     </message>
     <message>
         <source>%1 has had its whole process time.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 tuvo todo su tiempo de procesamiento.</translation>
     </message>
     <message>
         <source>Questions</source>
-        <translation type="unfinished"></translation>
+        <translation>Preguntas</translation>
     </message>
     <message>
         <source>Answer the class</source>
-        <translation type="unfinished"></translation>
+        <translation>Responda a la clase</translation>
     </message>
     <message>
         <source>Questions. Then back to</source>
-        <translation type="unfinished"></translation>
+        <translation>Preguntas. Luego, de vuelta a</translation>
     </message>
     <message>
         <source>Look</source>
-        <translation type="unfinished"></translation>
+        <translation>Mire</translation>
     </message>
     <message>
         <source>See that it is off: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Compruebe que está apagado: %1</translation>
     </message>
     <message>
         <source>Hands free</source>
-        <translation type="unfinished"></translation>
+        <translation>Manos libres</translation>
     </message>
     <message>
         <source>Open the lid away from the face, then lift</source>
-        <translation type="unfinished"></translation>
+        <translation>Abra la tapa lejos de la cara y luego saque</translation>
     </message>
     <message>
         <source>Straight up, an inch apart, bands alone</source>
-        <translation type="unfinished"></translation>
+        <translation>Rectos hacia arriba, a una pulgada entre sí, sin tocar las bandas</translation>
     </message>
     <message>
         <source>The heat counts for nothing before this is confirmed.</source>
-        <translation type="unfinished"></translation>
+        <translation>El calor no cuenta hasta que esto se confirme.</translation>
     </message>
     <message>
         <source>Answer first</source>
-        <translation type="unfinished"></translation>
+        <translation>Responda primero</translation>
     </message>
     <message>
         <source>Did it hold?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Se mantuvo?</translation>
     </message>
     <message>
         <source>Hold = yes: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Mantener = sí: %1</translation>
     </message>
     <message>
         <source>If nobody can say so: L, lost, counts again from the full time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Si nadie puede decirlo: L, perdido, cuenta otra vez desde el tiempo completo.</translation>
     </message>
     <message>
         <source>A moment to say: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Un momento para decir: %1</translation>
     </message>
     <message>
         <source>Nothing wants your hands. The board will call.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada pide sus manos. El tablero avisará.</translation>
     </message>
     <message>
         <source>until it is seen</source>
-        <translation type="unfinished"></translation>
+        <translation>hasta que se vea</translation>
     </message>
     <message>
         <source>until: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>hasta: %1</translation>
     </message>
     <message>
         <source>over by %1 min</source>
-        <translation type="unfinished"></translation>
+        <translation>pasado por %1 min</translation>
     </message>
     <message>
         <source>since %1</source>
-        <translation type="unfinished"></translation>
+        <translation>desde %1</translation>
     </message>
     <message>
         <source>look %1 at %2</source>
-        <translation type="unfinished"></translation>
+        <translation>mirada %1 a las %2</translation>
     </message>
     <message>
         <source>to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>hasta las %1</translation>
     </message>
     <message>
         <source>watch</source>
-        <translation type="unfinished"></translation>
+        <translation>vigilar</translation>
     </message>
     <message>
         <source>on</source>
-        <translation type="unfinished"></translation>
+        <translation>encendido</translation>
     </message>
     <message>
         <source>✓ for %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>✓ para %1: %2</translation>
     </message>
     <message>
         <source>✗ NOT for %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>✗ NO para %1: %2</translation>
     </message>
     <message>
         <source>keep going until: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>siga hasta: %1</translation>
     </message>
     <message>
         <source>Wait and talk</source>
-        <translation type="unfinished"></translation>
+        <translation>Espere y hable</translation>
     </message>
     <message>
         <source>Watch for the rolling boil</source>
-        <translation type="unfinished"></translation>
+        <translation>Esté atento al hervor pleno</translation>
     </message>
     <message>
         <source>Watch for: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Esté atento a: %1</translation>
     </message>
     <message>
         <source>nothing more</source>
-        <translation type="unfinished"></translation>
+        <translation>nada más</translation>
     </message>
     <message>
         <source>let the jars rest for %1</source>
-        <translation type="unfinished"></translation>
+        <translation>deje reposar los frascos por %1</translation>
     </message>
     <message>
         <source>free</source>
-        <translation type="unfinished"></translation>
+        <translation>libre</translation>
     </message>
     <message>
         <source>kept</source>
-        <translation type="unfinished"></translation>
+        <translation>mantenido</translation>
     </message>
     <message>
         <source>planned %1</source>
-        <translation type="unfinished"></translation>
+        <translation>previsto %1</translation>
     </message>
     <message>
         <source>every load
 is in</source>
-        <translation type="unfinished"></translation>
+        <translation>todas las cargas
+están dentro</translation>
     </message>
     <message>
         <source>not started</source>
-        <translation type="unfinished"></translation>
+        <translation>no empezada</translation>
     </message>
     <message>
         <source>%1. What would help:</source>
-        <translation type="unfinished"></translation>
+        <translation>%1. Qué ayudaría:</translation>
     </message>
     <message>
         <source>The class ends in its slot</source>
-        <translation type="unfinished"></translation>
+        <translation>La clase termina en su horario</translation>
     </message>
     <message>
         <source>Nothing has to be changed.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay que cambiar nada.</translation>
     </message>
     <message>
         <source>What would help has not been worked out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no se ha calculado qué ayudaría.</translation>
     </message>
     <message>
         <source>%1: class ends %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: la clase termina %2</translation>
     </message>
     <message>
         <source>Nothing left to change saves time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada que quede por cambiar ahorra tiempo.</translation>
     </message>
     <message>
         <source>Must be said: %1 open, %2 said</source>
-        <translation type="unfinished"></translation>
+        <translation>Hay que decir: %1 pendientes, %2 dichos</translation>
     </message>
     <message>
         <source>✓ All of it is said.</source>
-        <translation type="unfinished"></translation>
+        <translation>✓ Todo está dicho.</translation>
     </message>
 </context>
 <context>
     <name>ChoiceWords</name>
     <message>
         <source>Steam lost on %1: count again from the full time</source>
-        <translation type="unfinished"></translation>
+        <translation>Vapor perdido en %1: cuente de nuevo el tiempo completo</translation>
     </message>
     <message>
         <source>Boil lost on %1: count again from the full time</source>
-        <translation type="unfinished"></translation>
+        <translation>Hervor perdido en %1: cuente de nuevo el tiempo completo</translation>
     </message>
     <message>
         <source>Pressure lost on %1: count again from the full time</source>
-        <translation type="unfinished"></translation>
+        <translation>Presión perdida en %1: cuente de nuevo el tiempo completo</translation>
     </message>
     <message>
         <source>Steam lost on %1: vent again for the full time</source>
-        <translation type="unfinished"></translation>
+        <translation>Vapor perdido en %1: purgue de nuevo el tiempo completo</translation>
     </message>
     <message>
         <source>Leave out: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Omitir: %1</translation>
     </message>
     <message>
         <source>Swapped (what for what): %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiado (qué por qué): %1</translation>
     </message>
     <message>
         <source>Put a question off for later</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejar una pregunta para después</translation>
     </message>
     <message>
         <source>Answered: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Respondida: %1</translation>
     </message>
     <message>
         <source>Set %1 aside: these jars are not processed here</source>
-        <translation type="unfinished"></translation>
+        <translation>Apartar %1: estos frascos no se procesan aquí</translation>
     </message>
     <message>
         <source>End the class now: the room is free</source>
-        <translation type="unfinished"></translation>
+        <translation>Terminar la clase ahora: la sala queda libre</translation>
     </message>
 </context>
 <context>
     <name>KeyWords</name>
     <message>
         <source>Seen (hold)</source>
-        <translation type="unfinished"></translation>
+        <translation>Visto (mantener)</translation>
     </message>
     <message>
         <source>Lost</source>
-        <translation type="unfinished"></translation>
+        <translation>Perdido</translation>
     </message>
     <message>
         <source>Heat off</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuego apagado</translation>
     </message>
     <message>
         <source>Undo</source>
-        <translation type="unfinished"></translation>
+        <translation>Deshacer</translation>
     </message>
     <message>
         <source>Said</source>
-        <translation type="unfinished"></translation>
+        <translation>Dicho</translation>
     </message>
     <message>
         <source>Jar</source>
-        <translation type="unfinished"></translation>
+        <translation>Frasco</translation>
     </message>
     <message>
         <source>Questions</source>
-        <translation type="unfinished"></translation>
+        <translation>Preguntas</translation>
     </message>
     <message>
         <source>Put off</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejar</translation>
     </message>
     <message>
         <source>Note</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota</translation>
     </message>
     <message>
         <source>Value</source>
-        <translation type="unfinished"></translation>
+        <translation>Valor</translation>
     </message>
     <message>
         <source>Where was I</source>
-        <translation type="unfinished"></translation>
+        <translation>Dónde iba</translation>
     </message>
     <message>
         <source>If late</source>
-        <translation type="unfinished"></translation>
+        <translation>Si hay retraso</translation>
     </message>
     <message>
         <source>Close</source>
-        <translation type="unfinished"></translation>
+        <translation>Cerrar</translation>
     </message>
     <message>
         <source>Step in full</source>
-        <translation type="unfinished"></translation>
+        <translation>Paso entero</translation>
     </message>
     <message>
         <source>Audience</source>
-        <translation type="unfinished"></translation>
+        <translation>Público</translation>
     </message>
     <message>
         <source>Light/dark</source>
-        <translation type="unfinished"></translation>
+        <translation>Claro/oscuro</translation>
     </message>
     <message>
         <source>More</source>
-        <translation type="unfinished"></translation>
+        <translation>Más</translation>
     </message>
     <message>
         <source>Sound</source>
-        <translation type="unfinished"></translation>
+        <translation>Sonido</translation>
     </message>
     <message>
         <source>Leave</source>
-        <translation type="unfinished"></translation>
+        <translation>Salir</translation>
     </message>
 </context>
 <context>
     <name>Paper</name>
     <message>
         <source>%1  ·  page %2 of %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1  ·  página %2 de %3</translation>
     </message>
 </context>
 <context>
     <name>RecallWords</name>
     <message>
         <source>%1 ago — %2</source>
-        <translation type="unfinished"></translation>
+        <translation>hace %1 — %2</translation>
     </message>
     <message>
         <source>Nothing yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada todavía.</translation>
     </message>
     <message>
         <source>%1 — for %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 — por %2</translation>
     </message>
     <message>
         <source>Nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada.</translation>
     </message>
     <message>
         <source>Short press: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Pulsación corta: %1</translation>
     </message>
     <message>
         <source>Held press: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Pulsación mantenida: %1</translation>
     </message>
     <message>
         <source>Then: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Después: %1</translation>
     </message>
     <message>
         <source>Wait; the board will call.</source>
-        <translation type="unfinished"></translation>
+        <translation>Espere; el tablero avisará.</translation>
     </message>
 </context>
 <context>
     <name>ScreenWords</name>
     <message>
         <source>%1 m</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 m</translation>
     </message>
     <message>
         <source>This screen: %1 inches, measured by hand.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta pantalla: %1 pulgadas, medida a mano.</translation>
     </message>
     <message>
         <source>This screen: %1 inches, as it says itself.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta pantalla: %1 pulgadas, según ella misma.</translation>
     </message>
     <message>
         <source>This screen does not say how large it is; taken for %1 inches. Measure it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta pantalla no dice su tamaño; se supone de %1 pulgadas. Mídala.</translation>
     </message>
     <message>
         <source>▲ The board&apos;s large lines stand at %1 minutes of arc from %2, and %3 are wanted. Put the screen at %4, or use a larger one.</source>
-        <translation type="unfinished"></translation>
+        <translation>▲ Las líneas grandes del tablero miden %1 minutos de arco desde %2 y se quieren %3. Ponga la pantalla a %4 o use una más grande.</translation>
     </message>
     <message>
         <source>▲ Countdowns of %1 stations side by side are smaller than wanted from %2: this screen has room for %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>▲ Las cuentas atrás de %1 estaciones juntas son más pequeñas de lo deseado desde %2: esta pantalla tiene lugar para %3.</translation>
     </message>
     <message>
         <source>The board&apos;s large lines can be read from %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las líneas grandes del tablero se leen desde %1.</translation>
     </message>
 </context>
 <context>
     <name>SpeechWords</name>
     <message>
         <source>no voice is installed on this machine</source>
-        <translation type="unfinished"></translation>
+        <translation>no hay ninguna voz instalada en este equipo</translation>
     </message>
     <message>
         <source>this program was built without speech</source>
-        <translation type="unfinished"></translation>
+        <translation>este programa se compiló sin voz</translation>
     </message>
 </context>
 <context>
     <name>TimeWords</name>
     <message>
         <source>%1 h %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 h %2</translation>
     </message>
     <message>
         <source>%1 s</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 s</translation>
     </message>
     <message>
         <source>%1 min</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 min</translation>
     </message>
     <message>
         <source>%1 h %2 min</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 h %2 min</translation>
     </message>
     <message>
         <source>on time</source>
-        <translation type="unfinished"></translation>
+        <translation>a tiempo</translation>
     </message>
     <message>
         <source>%1 min behind</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 min de retraso</translation>
     </message>
     <message>
         <source>%1 min ahead</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 min de adelanto</translation>
     </message>
 </context>
 <context>
     <name>Words</name>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 a %2</translation>
     </message>
     <message>
         <source>%1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2</translation>
     </message>
     <message>
         <source>steady steam seen on %1 — vent %2</source>
-        <translation type="unfinished"></translation>
+        <translation>vapor constante visto en %1 — purgar %2</translation>
     </message>
     <message>
         <source>The vent is closed — %1</source>
-        <translation type="unfinished"></translation>
+        <translation>La salida está cerrada — %1</translation>
     </message>
     <message>
         <source>%1 psi seen on %2 — %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 psi vistos en %2 — %3</translation>
     </message>
     <message>
         <source>no pressure left in %1 — ten minutes more before the lid opens</source>
-        <translation type="unfinished"></translation>
+        <translation>no queda presión en %1 — diez minutos más antes de abrir la tapa</translation>
     </message>
     <message>
         <source>Heat is off, the pressure falls by itself — %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuego apagado, la presión baja por sí sola — %1</translation>
     </message>
     <message>
         <source>Heat is off, lid is off — %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuego apagado, sin tapa — %1</translation>
     </message>
     <message>
         <source>full column of steam seen on %1 — %2</source>
-        <translation type="unfinished"></translation>
+        <translation>columna plena de vapor vista en %1 — %2</translation>
     </message>
     <message>
         <source>rolling boil seen on %1 — %2</source>
-        <translation type="unfinished"></translation>
+        <translation>hervor pleno visto en %1 — %2</translation>
     </message>
     <message>
         <source>the steam on %1 held through the %2 nobody watched</source>
-        <translation type="unfinished"></translation>
+        <translation>el vapor en %1 se mantuvo durante los %2 que nadie vigiló</translation>
     </message>
     <message>
         <source>the pressure on %1 held through the %2 nobody watched</source>
-        <translation type="unfinished"></translation>
+        <translation>la presión en %1 se mantuvo durante los %2 que nadie vigiló</translation>
     </message>
     <message>
         <source>the boil on %1 held through the %2 nobody watched</source>
-        <translation type="unfinished"></translation>
+        <translation>el hervor en %1 se mantuvo durante los %2 que nadie vigiló</translation>
     </message>
     <message>
         <source>This canner is not of the kind that does so.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta envasadora no es de las que hacen eso.</translation>
     </message>
     <message>
         <source>First confirm the water in the canner.</source>
-        <translation type="unfinished"></translation>
+        <translation>Confirme primero el agua de la envasadora.</translation>
     </message>
     <message>
         <source>No canner is being vented there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Allí no se está purgando ninguna envasadora.</translation>
     </message>
     <message>
         <source>The venting is not over: %1 to go, until %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>La purga no ha terminado: faltan %1, hasta las %2.</translation>
     </message>
     <message>
         <source>%1 of the venting were not watched. Confirm that the steam held, or vent again.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de la purga no se vigilaron. Confirme que el vapor se mantuvo o purgue otra vez.</translation>
     </message>
     <message>
         <source>No canner is coming to pressure there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Allí ninguna envasadora está tomando presión.</translation>
     </message>
     <message>
         <source>The count starts at %1 psi, not below.</source>
-        <translation type="unfinished"></translation>
+        <translation>La cuenta empieza con %1 psi, no con menos.</translation>
     </message>
     <message>
         <source>No pressure is falling there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Allí no está bajando ninguna presión.</translation>
     </message>
     <message>
         <source>The lid stays on for ten minutes after the pressure is gone: %1 to go, until %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>La tapa se queda puesta diez minutos después de irse la presión: faltan %1, hasta las %2.</translation>
     </message>
     <message>
         <source>Jars cool 12 to 24 hours before their seals are checked: %1 to go.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los frascos se enfrían de 12 a 24 horas antes de revisar sus sellos: faltan %1.</translation>
     </message>
     <message>
         <source>The pressure was lost just now and the venting still holds; steam lost as well can be said in %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>La presión se acaba de perder y la purga sigue valiendo; si también se perdió el vapor, puede decirse en %1.</translation>
     </message>
     <message>
         <source>%1: confirm the water</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: confirme el agua</translation>
     </message>
     <message>
         <source>%1: venting ends within a minute</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: la purga termina en menos de un minuto</translation>
     </message>
     <message>
         <source>%1: venting complete. Close the vent</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: purga completa. Cierre la salida</translation>
     </message>
     <message>
         <source>%1: process time complete. Heat off, nothing else</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: tiempo de procesamiento completo. Apague el fuego, nada más</translation>
     </message>
     <message>
         <source>%1: process time complete. Heat off, lid off</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: tiempo de procesamiento completo. Apague el fuego, quite la tapa</translation>
     </message>
     <message>
         <source>%1: the wait is over. Open the lid, lift the jars</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: la espera terminó. Abra la tapa, saque los frascos</translation>
     </message>
     <message>
         <source>%1: rest is over. Lift the jars</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: el reposo terminó. Saque los frascos</translation>
     </message>
     <message>
         <source>%1: %2 were not watched. Did it hold?</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 no se vigilaron. ¿Se mantuvo?</translation>
     </message>
     <message>
         <source>%1: %2 of the boil were not watched. Did it hold?</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 del hervor no se vigilaron. ¿Se mantuvo?</translation>
     </message>
     <message>
         <source>%1: look for the steam</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: busque el vapor</translation>
     </message>
     <message>
         <source>%1: look for the rolling boil</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: busque el hervor pleno</translation>
     </message>
     <message>
         <source>jars being filled</source>
-        <translation type="unfinished"></translation>
+        <translation>llenando frascos</translation>
     </message>
     <message>
         <source>heating to the boil</source>
-        <translation type="unfinished"></translation>
+        <translation>calentando hasta hervir</translation>
     </message>
     <message>
         <source>heating to steam</source>
-        <translation type="unfinished"></translation>
+        <translation>calentando hasta dar vapor</translation>
     </message>
     <message>
         <source>venting</source>
-        <translation type="unfinished"></translation>
+        <translation>purgando</translation>
     </message>
     <message>
         <source>coming to pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>tomando presión</translation>
     </message>
     <message>
         <source>at a rolling boil</source>
-        <translation type="unfinished"></translation>
+        <translation>en hervor pleno</translation>
     </message>
     <message>
         <source>at pressure</source>
-        <translation type="unfinished"></translation>
+        <translation>a presión</translation>
     </message>
     <message>
         <source>in full steam</source>
-        <translation type="unfinished"></translation>
+        <translation>en pleno vapor</translation>
     </message>
     <message>
         <source>losing its pressure, heat off</source>
-        <translation type="unfinished"></translation>
+        <translation>perdiendo su presión, fuego apagado</translation>
     </message>
     <message>
         <source>waiting, lid on</source>
-        <translation type="unfinished"></translation>
+        <translation>en espera, con tapa</translation>
     </message>
     <message>
         <source>resting, heat off</source>
-        <translation type="unfinished"></translation>
+        <translation>en reposo, fuego apagado</translation>
     </message>
     <message>
         <source>being lifted</source>
-        <translation type="unfinished"></translation>
+        <translation>sacando los frascos</translation>
     </message>
     <message>
         <source>cooling, untouched</source>
-        <translation type="unfinished"></translation>
+        <translation>enfriándose, sin tocar</translation>
     </message>
     <message>
         <source>seals checked</source>
-        <translation type="unfinished"></translation>
+        <translation>sellos revisados</translation>
     </message>
     <message>
         <source>set aside</source>
-        <translation type="unfinished"></translation>
+        <translation>apartada</translation>
     </message>
     <message>
         <source>8 in 10 by %1</source>
-        <translation type="unfinished"></translation>
+        <translation>8 de cada 10 antes de las %1</translation>
     </message>
     <message>
         <source>%1; %2 in the slot</source>
-        <translation type="unfinished"></translation>
+        <translation>%1; %2 en el horario</translation>
     </message>
     <message>
         <source>latest heat-on</source>
-        <translation type="unfinished"></translation>
+        <translation>encender a más tardar</translation>
     </message>
     <message>
         <source>latest in: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>cargar a más tardar: en %1</translation>
     </message>
     <message>
         <source>■ PAST by %1</source>
-        <translation type="unfinished"></translation>
+        <translation>■ PASADO por %1</translation>
     </message>
     <message>
         <source>▲ SOON: in %1</source>
-        <translation type="unfinished"></translation>
+        <translation>▲ PRONTO: en %1</translation>
     </message>
     <message>
         <source>in %1</source>
-        <translation type="unfinished"></translation>
+        <translation>en %1</translation>
     </message>
     <message>
         <source>a second pair of hands saves %1</source>
-        <translation type="unfinished"></translation>
+        <translation>un segundo par de manos ahorra %1</translation>
     </message>
     <message>
         <source>a third pair of hands saves %1</source>
-        <translation type="unfinished"></translation>
+        <translation>un tercer par de manos ahorra %1</translation>
     </message>
     <message>
         <source>one more pair of hands saves %1</source>
-        <translation type="unfinished"></translation>
+        <translation>un par de manos más ahorra %1</translation>
     </message>
     <message>
         <source>closing before the last load is lifted (%2 stays) saves %1</source>
-        <translation type="unfinished"></translation>
+        <translation>cerrar antes de sacar la última carga (%2 se queda) ahorra %1</translation>
     </message>
     <message>
         <source>leaving out one talking point saves %1</source>
-        <translation type="unfinished"></translation>
+        <translation>omitir un punto de la charla ahorra %1</translation>
     </message>
     <message>
         <source>leaving out %1 talking points saves %2</source>
-        <translation type="unfinished"></translation>
+        <translation>omitir %1 puntos de la charla ahorra %2</translation>
     </message>
     <message>
         <source>%1 late</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de retraso</translation>
     </message>
     <message>
         <source>%1, and nothing left to change saves time</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, y nada que quede por cambiar ahorra tiempo</translation>
     </message>
     <message>
         <source>The plan has a fault (%1): advice goes by the plain order</source>
-        <translation type="unfinished"></translation>
+        <translation>El plan tiene un fallo (%1): los consejos siguen el orden simple</translation>
     </message>
     <message>
         <source>Advice has a fault (%1): what is shown is older</source>
-        <translation type="unfinished"></translation>
+        <translation>Los consejos tienen un fallo (%1): lo que se ve es más antiguo</translation>
     </message>
     <message>
         <source>Searching for the shortest sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Buscando la hoja de ruta más corta</translation>
     </message>
     <message>
         <source>Searching: best so far %1, at least %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Buscando: la mejor hasta ahora %1, al menos %2</translation>
     </message>
     <message>
         <source>No sheet was found that keeps every limit</source>
-        <translation type="unfinished"></translation>
+        <translation>No se encontró ninguna hoja que respete todos los límites</translation>
     </message>
     <message>
         <source>The search was stopped</source>
-        <translation type="unfinished"></translation>
+        <translation>La búsqueda se detuvo</translation>
     </message>
     <message>
         <source>In the slot: %1
 Half of %2 runs end by %3
 8 in 10 end by %4</source>
-        <translation type="unfinished"></translation>
+        <translation>En el horario: %1
+La mitad de %2 ensayos termina a las %3
+8 de cada 10 terminan a las %4</translation>
     </message>
     <message>
         <source>Heat on</source>
-        <translation type="unfinished"></translation>
+        <translation>Encender</translation>
     </message>
     <message>
         <source>%1 in</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 dentro</translation>
     </message>
     <message>
         <source>%1 to spare</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de sobra</translation>
     </message>
     <message>
         <source>%1 TOO LATE</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 DEMASIADO TARDE</translation>
     </message>
     <message>
         <source>%1 %2  ·  %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %2  ·  %3</translation>
     </message>
     <message>
         <source>%1  %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1  %2</translation>
     </message>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>◆ critical</source>
-        <translation type="unfinished"></translation>
+        <translation>◆ crítico</translation>
     </message>
     <message>
         <source>Nothing tried so far makes this class fit its slot. The nearest to it is shown.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada de lo probado hace caber esta clase en su horario. Se muestra lo más cercano.</translation>
     </message>
     <message>
         <source>Nothing that can be made ahead makes this class fit its slot. The nearest to it is shown.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada que pueda hacerse antes hace caber esta clase en su horario. Se muestra lo más cercano.</translation>
     </message>
     <message>
         <source>The class fits its slot with nothing made ahead.</source>
-        <translation type="unfinished"></translation>
+        <translation>La clase cabe en su horario sin hacer nada antes.</translation>
     </message>
     <message>
         <source>The class fits its slot with nothing made ahead and some talk left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>La clase cabe en su horario sin hacer nada antes y omitiendo parte de la charla.</translation>
     </message>
     <message>
         <source>Make one stage ahead and the class fits its slot</source>
-        <translation type="unfinished"></translation>
+        <translation>Haga una etapa antes y la clase cabe en su horario</translation>
     </message>
     <message>
         <source>Make %1 stages ahead and the class fits its slot</source>
-        <translation type="unfinished"></translation>
+        <translation>Haga %1 etapas antes y la clase cabe en su horario</translation>
     </message>
     <message>
         <source>%1; nothing smaller does.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1; con menos no cabe.</translation>
     </message>
     <message>
         <source>%1.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1.</translation>
     </message>
     <message>
         <source>8 in 10 classes end by %1 with nothing made ahead</source>
-        <translation type="unfinished"></translation>
+        <translation>8 de cada 10 clases terminan a las %1 sin hacer nada antes</translation>
     </message>
     <message>
         <source>, and by %1 with what is marked</source>
-        <translation type="unfinished"></translation>
+        <translation>, y a las %1 con lo marcado</translation>
     </message>
     <message>
         <source>; the room must be empty at %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>; la sala debe quedar vacía a las %1.</translation>
     </message>
     <message>
         <source>Leave out: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Omitir: %1</translation>
     </message>
     <message>
         <source>the load</source>
-        <translation type="unfinished"></translation>
+        <translation>la carga</translation>
     </message>
     <message>
         <source>load %1 in %2</source>
-        <translation type="unfinished"></translation>
+        <translation>carga %1 en %2</translation>
     </message>
     <message>
         <source>load %1</source>
-        <translation type="unfinished"></translation>
+        <translation>carga %1</translation>
     </message>
     <message>
         <source>1 quarter-pint</source>
-        <translation type="unfinished"></translation>
+        <translation>1 frasco de cuarto de pinta</translation>
     </message>
     <message>
         <source>%1 quarter-pints</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 frascos de cuarto de pinta</translation>
     </message>
     <message>
         <source>1 half-pint</source>
-        <translation type="unfinished"></translation>
+        <translation>1 frasco de media pinta</translation>
     </message>
     <message>
         <source>%1 half-pints</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 frascos de media pinta</translation>
     </message>
     <message>
         <source>1 twelve-ounce jar</source>
-        <translation type="unfinished"></translation>
+        <translation>1 frasco de doce onzas</translation>
     </message>
     <message>
         <source>%1 twelve-ounce jars</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 frascos de doce onzas</translation>
     </message>
     <message>
         <source>1 pint</source>
-        <translation type="unfinished"></translation>
+        <translation>1 frasco de pinta</translation>
     </message>
     <message>
         <source>%1 pints</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 frascos de pinta</translation>
     </message>
     <message>
         <source>1 pint-and-a-half</source>
-        <translation type="unfinished"></translation>
+        <translation>1 frasco de pinta y media</translation>
     </message>
     <message>
         <source>%1 pint-and-a-halfs</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 frascos de pinta y media</translation>
     </message>
     <message>
         <source>1 quart</source>
-        <translation type="unfinished"></translation>
+        <translation>1 frasco de cuarto de galón</translation>
     </message>
     <message>
         <source>%1 quarts</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 frascos de cuarto de galón</translation>
     </message>
     <message>
         <source>1 half-gallon</source>
-        <translation type="unfinished"></translation>
+        <translation>1 frasco de medio galón</translation>
     </message>
     <message>
         <source>%1 half-gallons</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 frascos de medio galón</translation>
     </message>
     <message>
         <source>Start the class</source>
-        <translation type="unfinished"></translation>
+        <translation>Empezar la clase</translation>
     </message>
     <message>
         <source>Start — %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Empezar — %1</translation>
     </message>
     <message>
         <source>Done — %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Hecho — %1</translation>
     </message>
     <message>
         <source>Done once — %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Hecho una vez — %1</translation>
     </message>
     <message>
         <source>Looked — %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Mirado — %1</translation>
     </message>
     <message>
         <source>Said — %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Dicho — %1</translation>
     </message>
     <message>
         <source>lift the jars</source>
-        <translation type="unfinished"></translation>
+        <translation>sacar los frascos</translation>
     </message>
     <message>
         <source>lift %1 of %2, rested</source>
-        <translation type="unfinished"></translation>
+        <translation>sacar %1 de %2, ya reposados</translation>
     </message>
     <message>
         <source>%1 — done; start: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 — hecho; empezar: %2</translation>
     </message>
     <message>
         <source>Back to work — questions so far: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>De vuelta al trabajo — preguntas hasta ahora: %1</translation>
     </message>
     <message>
         <source>Seen to be off — %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Visto apagado — %1</translation>
     </message>
     <message>
         <source>End the class — the room is free</source>
-        <translation type="unfinished"></translation>
+        <translation>Terminar la clase — la sala queda libre</translation>
     </message>
     <message>
         <source>Close the session — the kitchen is done</source>
-        <translation type="unfinished"></translation>
+        <translation>Cerrar la sesión — la cocina terminó</translation>
     </message>
     <message>
         <source>The class has not started yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>La clase aún no ha empezado.</translation>
     </message>
     <message>
         <source>The class has started already.</source>
-        <translation type="unfinished"></translation>
+        <translation>La clase ya empezó.</translation>
     </message>
     <message>
         <source>This session is closed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta sesión está cerrada.</translation>
     </message>
     <message>
         <source>There is no such step in this class.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay tal paso en esta clase.</translation>
     </message>
     <message>
         <source>There is no such load in this class.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay tal carga en esta clase.</translation>
     </message>
     <message>
         <source>That is running already.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eso ya está en marcha.</translation>
     </message>
     <message>
         <source>That is not running.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eso no está en marcha.</translation>
     </message>
     <message>
         <source>That is done already.</source>
-        <translation type="unfinished"></translation>
+        <translation>Eso ya está hecho.</translation>
     </message>
     <message>
         <source>This step cannot be left out.</source>
-        <translation type="unfinished"></translation>
+        <translation>Este paso no se puede omitir.</translation>
     </message>
     <message>
         <source>Nothing there needs a look now and then.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada allí necesita una mirada de vez en cuando.</translation>
     </message>
     <message>
         <source>No load is being brought to the boil there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Allí no se está llevando ninguna carga al hervor.</translation>
     </message>
     <message>
         <source>No process time is being counted there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Allí no se cuenta ningún tiempo de procesamiento.</translation>
     </message>
     <message>
         <source>The boil was watched all the time; there is nothing to confirm.</source>
-        <translation type="unfinished"></translation>
+        <translation>El hervor se vigiló todo el tiempo; no hay nada que confirmar.</translation>
     </message>
     <message>
         <source>Seals are checked once the jars have been lifted and cooled.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los sellos se revisan cuando los frascos se han sacado y enfriado.</translation>
     </message>
     <message>
         <source>Sealed, unsealed and broken jars do not add up to the jars of the load.</source>
-        <translation type="unfinished"></translation>
+        <translation>Sellados, sin sellar y rotos no suman los frascos de la carga.</translation>
     </message>
     <message>
         <source>There is no such talking point.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay tal punto de la charla.</translation>
     </message>
     <message>
         <source>That point has been said.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ese punto ya se dijo.</translation>
     </message>
     <message>
         <source>There is nothing to take back.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay nada que deshacer.</translation>
     </message>
     <message>
         <source>Points that must be said are still open.</source>
-        <translation type="unfinished"></translation>
+        <translation>Quedan puntos que hay que decir.</translation>
     </message>
     <message>
         <source>A few words are needed here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aquí hacen falta unas palabras.</translation>
     </message>
     <message>
         <source>That text is too long.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ese texto es demasiado largo.</translation>
     </message>
     <message>
         <source>The canner moves on by what is seen: boil, steam or pressure seen or lost, heat off, jars lifted.</source>
-        <translation type="unfinished"></translation>
+        <translation>La envasadora avanza por lo que se ve: hervor, vapor o presión vistos o perdidos, fuego apagado, frascos sacados.</translation>
     </message>
     <message>
         <source>The class is asking already.</source>
-        <translation type="unfinished"></translation>
+        <translation>La clase ya está preguntando.</translation>
     </message>
     <message>
         <source>Nobody is asking just now.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nadie pregunta en este momento.</translation>
     </message>
     <message>
         <source>A reading needs a unit: °C, °F, pH, psi or kPa.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una lectura necesita unidad: °C, °F, pH, psi o kPa.</translation>
     </message>
     <message>
         <source>This step is not done jar by jar.</source>
-        <translation type="unfinished"></translation>
+        <translation>Este paso no se hace frasco por frasco.</translation>
     </message>
     <message>
         <source>All jars of this step are counted.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ya se contaron todos los frascos de este paso.</translation>
     </message>
     <message>
         <source>That question is not open.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esa pregunta no está pendiente.</translation>
     </message>
     <message>
         <source>There is no such station.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay tal estación.</translation>
     </message>
     <message>
         <source>The newest press stays as it is: %1. Nothing older is taken back past it.</source>
-        <translation type="unfinished"></translation>
+        <translation>La última pulsación queda como está: %1. Nada anterior se deshace por encima de ella.</translation>
     </message>
     <message>
         <source>Lost steam is not taken back: the canner vents again for the full time.</source>
-        <translation type="unfinished"></translation>
+        <translation>El vapor perdido no se deshace: la envasadora purga otra vez el tiempo completo.</translation>
     </message>
     <message>
         <source>Lost pressure is not taken back: the count starts again from the full time.</source>
-        <translation type="unfinished"></translation>
+        <translation>La presión perdida no se deshace: la cuenta empieza otra vez desde el tiempo completo.</translation>
     </message>
     <message>
         <source>A load that was set aside is not taken back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una carga apartada no se deshace.</translation>
     </message>
     <message>
         <source>A lost boil is not taken back: the count starts again from the full time.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un hervor perdido no se deshace: la cuenta empieza otra vez desde el tiempo completo.</translation>
     </message>
     <message>
         <source>Taken back — %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Deshecho — %1</translation>
     </message>
     <message>
         <source>Not before this has ended: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>No antes de que esto termine: %1.</translation>
     </message>
     <message>
         <source>No place is free for it: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay lugar libre para ello: %1.</translation>
     </message>
     <message>
         <source>No place is free for it.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay lugar libre para ello.</translation>
     </message>
     <message>
         <source>The process time is not over: %1 to go, until %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>El tiempo de procesamiento no ha terminado: faltan %1, hasta las %2.</translation>
     </message>
     <message>
         <source>%1 of this boil were not watched. Confirm that it held, or count again from the start.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de este hervor no se vigilaron. Confirme que se mantuvo o cuente otra vez desde el principio.</translation>
     </message>
     <message>
         <source>The jars rest first: %1 to go, until %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los frascos reposan primero: faltan %1, hasta las %2.</translation>
     </message>
     <message>
         <source>Not taken: a reading lies between %1 and %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>No aceptado: una lectura está entre %1 y %2.</translation>
     </message>
     <message>
         <source>Nothing is known to be on: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>No consta que nada esté encendido: %1.</translation>
     </message>
     <message>
         <source>Nobody has said yet that it is off: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nadie ha dicho aún que está apagado: %1.</translation>
     </message>
     <message>
         <source>%1 waited %2 too long. First: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 esperó %2 de más. Primero: %3</translation>
     </message>
     <message>
         <source>A load is still open: it is neither lifted nor set aside.</source>
-        <translation type="unfinished"></translation>
+        <translation>Queda una carga abierta: ni sacada ni apartada.</translation>
     </message>
     <message>
         <source>LOOK</source>
-        <translation type="unfinished"></translation>
+        <translation>MIRE</translation>
     </message>
     <message>
         <source>SOON</source>
-        <translation type="unfinished"></translation>
+        <translation>PRONTO</translation>
     </message>
     <message>
         <source>DUE</source>
-        <translation type="unfinished"></translation>
+        <translation>AHORA</translation>
     </message>
     <message>
         <source>TIME UP</source>
-        <translation type="unfinished"></translation>
+        <translation>TIEMPO</translation>
     </message>
     <message>
         <source>ANSWER</source>
-        <translation type="unfinished"></translation>
+        <translation>RESPONDA</translation>
     </message>
     <message>
         <source>A look is wanted: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Se quiere una mirada: %1</translation>
     </message>
     <message>
         <source>A look is overdue: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Una mirada se retrasa: %1</translation>
     </message>
     <message>
         <source>Time is up: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Se acabó el tiempo: %1</translation>
     </message>
     <message>
         <source>Look for its end: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Busque su final: %1</translation>
     </message>
     <message>
         <source>%1: process time ends within a minute</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: el tiempo de procesamiento termina en menos de un minuto</translation>
     </message>
     <message>
         <source>%1: rest ends within a minute</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: el reposo termina en menos de un minuto</translation>
     </message>
     <message>
         <source>Cannot wait much longer: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>No puede esperar mucho más: %1</translation>
     </message>
     <message>
         <source>Has waited too long: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ha esperado demasiado: %1</translation>
     </message>
     <message>
         <source>The class ends soon</source>
-        <translation type="unfinished"></translation>
+        <translation>La clase termina pronto</translation>
     </message>
     <message>
         <source>The class should end now</source>
-        <translation type="unfinished"></translation>
+        <translation>La clase debería terminar ahora</translation>
     </message>
     <message>
         <source>class started</source>
-        <translation type="unfinished"></translation>
+        <translation>clase empezada</translation>
     </message>
     <message>
         <source>started</source>
-        <translation type="unfinished"></translation>
+        <translation>empezado</translation>
     </message>
     <message>
         <source>done</source>
-        <translation type="unfinished"></translation>
+        <translation>hecho</translation>
     </message>
     <message>
         <source>left out</source>
-        <translation type="unfinished"></translation>
+        <translation>omitido</translation>
     </message>
     <message>
         <source>looked after</source>
-        <translation type="unfinished"></translation>
+        <translation>mirado</translation>
     </message>
     <message>
         <source>water confirmed</source>
-        <translation type="unfinished"></translation>
+        <translation>agua confirmada</translation>
     </message>
     <message>
         <source>steam seen, venting</source>
-        <translation type="unfinished"></translation>
+        <translation>vapor visto, purgando</translation>
     </message>
     <message>
         <source>steam lost</source>
-        <translation type="unfinished"></translation>
+        <translation>vapor perdido</translation>
     </message>
     <message>
         <source>vent closed</source>
-        <translation type="unfinished"></translation>
+        <translation>salida cerrada</translation>
     </message>
     <message>
         <source>pressure reached</source>
-        <translation type="unfinished"></translation>
+        <translation>presión alcanzada</translation>
     </message>
     <message>
         <source>pressure lost</source>
-        <translation type="unfinished"></translation>
+        <translation>presión perdida</translation>
     </message>
     <message>
         <source>no pressure left</source>
-        <translation type="unfinished"></translation>
+        <translation>ya sin presión</translation>
     </message>
     <message>
         <source>rolling boil seen</source>
-        <translation type="unfinished"></translation>
+        <translation>hervor pleno visto</translation>
     </message>
     <message>
         <source>boil lost</source>
-        <translation type="unfinished"></translation>
+        <translation>hervor perdido</translation>
     </message>
     <message>
         <source>not watched</source>
-        <translation type="unfinished"></translation>
+        <translation>sin vigilar</translation>
     </message>
     <message>
         <source>boil vouched for</source>
-        <translation type="unfinished"></translation>
+        <translation>hervor avalado</translation>
     </message>
     <message>
         <source>heat off, rest begins</source>
-        <translation type="unfinished"></translation>
+        <translation>fuego apagado, empieza el reposo</translation>
     </message>
     <message>
         <source>said</source>
-        <translation type="unfinished"></translation>
+        <translation>dicho</translation>
     </message>
     <message>
         <source>note</source>
-        <translation type="unfinished"></translation>
+        <translation>nota</translation>
     </message>
     <message>
         <source>taken back</source>
-        <translation type="unfinished"></translation>
+        <translation>deshecho</translation>
     </message>
     <message>
         <source>questions began</source>
-        <translation type="unfinished"></translation>
+        <translation>empezaron preguntas</translation>
     </message>
     <message>
         <source>back from questions</source>
-        <translation type="unfinished"></translation>
+        <translation>de vuelta de las preguntas</translation>
     </message>
     <message>
         <source>read</source>
-        <translation type="unfinished"></translation>
+        <translation>leído</translation>
     </message>
     <message>
         <source>question put off</source>
-        <translation type="unfinished"></translation>
+        <translation>pregunta dejada</translation>
     </message>
     <message>
         <source>question answered</source>
-        <translation type="unfinished"></translation>
+        <translation>pregunta respondida</translation>
     </message>
     <message>
         <source>swapped</source>
-        <translation type="unfinished"></translation>
+        <translation>cambiado</translation>
     </message>
     <message>
         <source>jar done</source>
-        <translation type="unfinished"></translation>
+        <translation>frasco hecho</translation>
     </message>
     <message>
         <source>seen to be off</source>
-        <translation type="unfinished"></translation>
+        <translation>visto apagado</translation>
     </message>
     <message>
         <source>class ended</source>
-        <translation type="unfinished"></translation>
+        <translation>clase terminada</translation>
     </message>
     <message>
         <source>session closed</source>
-        <translation type="unfinished"></translation>
+        <translation>sesión cerrada</translation>
     </message>
     <message>
         <source>%1 after %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 después de %2</translation>
     </message>
     <message>
         <source>%1: %2 — %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2 — %3</translation>
     </message>
     <message>
         <source>%1: %2, %3 of %4</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2, %3 de %4</translation>
     </message>
     <message>
         <source>Taken back: press no. %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Deshecho: pulsación n.º %1</translation>
     </message>
     <message>
         <source>key</source>
-        <translation type="unfinished"></translation>
+        <translation>tecla</translation>
     </message>
     <message>
         <source>held key</source>
-        <translation type="unfinished"></translation>
+        <translation>tecla mantenida</translation>
     </message>
     <message>
         <source>pedal</source>
-        <translation type="unfinished"></translation>
+        <translation>pedal</translation>
     </message>
     <message>
         <source>mouse</source>
-        <translation type="unfinished"></translation>
+        <translation>ratón</translation>
     </message>
     <message>
         <source>clock</source>
-        <translation type="unfinished"></translation>
+        <translation>reloj</translation>
     </message>
     <message>
         <source>taken up again</source>
-        <translation type="unfinished"></translation>
+        <translation>retomada</translation>
     </message>
     <message>
         <source>rehearsal</source>
-        <translation type="unfinished"></translation>
+        <translation>ensayo</translation>
     </message>
     <message>
         <source>terminal</source>
-        <translation type="unfinished"></translation>
+        <translation>terminal</translation>
     </message>
     <message>
         <source>at the start</source>
-        <translation type="unfinished"></translation>
+        <translation>al empezar</translation>
     </message>
     <message>
         <source>after what comes before</source>
-        <translation type="unfinished"></translation>
+        <translation>después de lo anterior</translation>
     </message>
     <message>
         <source>after: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>después de: %1</translation>
     </message>
     <message>
         <source>no hand was free</source>
-        <translation type="unfinished"></translation>
+        <translation>no había manos libres</translation>
     </message>
     <message>
         <source>no hand was free: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>no había manos libres: %1</translation>
     </message>
     <message>
         <source>waits for a place: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>espera lugar: %1</translation>
     </message>
     <message>
         <source>waits for a place</source>
-        <translation type="unfinished"></translation>
+        <translation>espera lugar</translation>
     </message>
     <message>
         <source>not earlier, so that it need not wait for: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>no antes, para que no tenga que esperar: %1</translation>
     </message>
     <message>
         <source>not earlier, so that it need not wait</source>
-        <translation type="unfinished"></translation>
+        <translation>no antes, para que no tenga que esperar</translation>
     </message>
     <message>
         <source>looks at a tray come first</source>
-        <translation type="unfinished"></translation>
+        <translation>las miradas a la bandeja van primero</translation>
     </message>
     <message>
         <source>is under way</source>
-        <translation type="unfinished"></translation>
+        <translation>está en marcha</translation>
     </message>
     <message>
         <source>hands throughout</source>
-        <translation type="unfinished"></translation>
+        <translation>manos todo el tiempo</translation>
     </message>
     <message>
         <source>hands at the start</source>
-        <translation type="unfinished"></translation>
+        <translation>manos al principio</translation>
     </message>
     <message>
         <source>a look</source>
-        <translation type="unfinished"></translation>
+        <translation>una mirada</translation>
     </message>
     <message>
         <source>hands at the end</source>
-        <translation type="unfinished"></translation>
+        <translation>manos al final</translation>
     </message>
 </context>
 <context>
     <name>brinebell</name>
     <message>
         <source>REHEARSAL – not for a jar</source>
-        <translation type="unfinished"></translation>
+        <translation>ENSAYO – no es para un frasco</translation>
     </message>
     <message>
         <source>Canned %1  ·  lot %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Envasado %1  ·  lote %2</translation>
     </message>
     <message>
         <source>Keeps: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Conservación: %1</translation>
     </message>
     <message>
         <source>Allergens: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Alérgenos: %1</translation>
     </message>
     <message>
         <source>Seal: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Sello: %1</translation>
     </message>
     <message>
         <source>Refrigerate after opening. Made at %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Refrigere después de abrir. Hecho en %1</translation>
     </message>
     <message>
         <source>a sheet has 1 to 500 labels</source>
-        <translation type="unfinished"></translation>
+        <translation>una hoja tiene de 1 a 500 etiquetas</translation>
     </message>
     <message>
         <source>a label is at least 15 mm wide and 10 mm high</source>
-        <translation type="unfinished"></translation>
+        <translation>una etiqueta mide al menos 15 mm de ancho y 10 mm de alto</translation>
     </message>
     <message>
         <source>the labels would overlap</source>
-        <translation type="unfinished"></translation>
+        <translation>las etiquetas se encimarían</translation>
     </message>
     <message>
         <source>the labels need %1 x %2 mm and the page has %3 x %4 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>las etiquetas necesitan %1 x %2 mm y la página tiene %3 x %4 mm</translation>
     </message>
     <message>
         <source>teacher</source>
-        <translation type="unfinished"></translation>
+        <translation>docente</translation>
     </message>
     <message>
         <source>helper %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ayudante %1</translation>
     </message>
     <message>
         <source>End: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Fin: %1</translation>
     </message>
     <message>
         <source>Time</source>
-        <translation type="unfinished"></translation>
+        <translation>Hora</translation>
     </message>
     <message>
         <source>Who</source>
-        <translation type="unfinished"></translation>
+        <translation>Quién</translation>
     </message>
     <message>
         <source>What</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué</translation>
     </message>
     <message>
         <source>Look for</source>
-        <translation type="unfinished"></translation>
+        <translation>Busque</translation>
     </message>
     <message>
         <source>(every %1 to %2)</source>
-        <translation type="unfinished"></translation>
+        <translation>(cada %1 a %2)</translation>
     </message>
     <message>
         <source>To be said</source>
-        <translation type="unfinished"></translation>
+        <translation>Hay que decir</translation>
     </message>
     <message>
         <source>%1, %2 pack, %3: %4 at %5. Table: %6. Source: %7</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, envasado %2, %3: %4 a %5. Tabla: %6. Fuente: %7</translation>
     </message>
     <message>
         <source>Look for: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Busque: %1.</translation>
     </message>
     <message>
         <source>Caution: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuidado: %1</translation>
     </message>
     <message>
         <source>For %1 jars (%2). Source: %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Para %1 frascos (%2). Fuente: %3</translation>
     </message>
     <message>
         <source>Processing</source>
-        <translation type="unfinished"></translation>
+        <translation>Procesamiento</translation>
     </message>
     <message>
         <source>Storage: %1. Shelf life: %2. Refrigerate after opening.</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar: %1. Duración: %2. Refrigere después de abrir.</translation>
     </message>
     <message>
         <source>not ended</source>
-        <translation type="unfinished"></translation>
+        <translation>no terminada</translation>
     </message>
     <message>
         <source>Run sheet: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoja de ruta: %1</translation>
     </message>
     <message>
         <source>%1, %2. Class ends %3, kitchen ends %4. Stays to the end: %5.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2. La clase termina a las %3, la cocina a las %4. Se queda hasta el final: %5.</translation>
     </message>
     <message>
         <source>nobody named</source>
-        <translation type="unfinished"></translation>
+        <translation>nadie nombrado</translation>
     </message>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>To take home</source>
-        <translation type="unfinished"></translation>
+        <translation>Para llevar a casa</translation>
     </message>
     <message>
         <source>Batch record</source>
-        <translation type="unfinished"></translation>
+        <translation>Registro del lote</translation>
     </message>
     <message>
         <source>Class report: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Informe de la clase: %1</translation>
     </message>
     <message>
         <source>REHEARSAL: no class was held</source>
-        <translation type="unfinished"></translation>
+        <translation>ENSAYO: no se dio ninguna clase</translation>
     </message>
     <message>
         <source>Entry</source>
-        <translation type="unfinished"></translation>
+        <translation>Dato</translation>
     </message>
     <message>
         <source>Place</source>
-        <translation type="unfinished"></translation>
+        <translation>Lugar</translation>
     </message>
     <message>
         <source>Teacher</source>
-        <translation type="unfinished"></translation>
+        <translation>Docente</translation>
     </message>
     <message>
         <source>Started</source>
-        <translation type="unfinished"></translation>
+        <translation>Empezó</translation>
     </message>
     <message>
         <source>Class, hours planned</source>
-        <translation type="unfinished"></translation>
+        <translation>Clase, horas previstas</translation>
     </message>
     <message>
         <source>Class, hours taught</source>
-        <translation type="unfinished"></translation>
+        <translation>Clase, horas dadas</translation>
     </message>
     <message>
         <source>Kitchen, hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Cocina, horas</translation>
     </message>
     <message>
         <source>People attending</source>
-        <translation type="unfinished"></translation>
+        <translation>Asistentes</translation>
     </message>
     <message>
         <source>Dish</source>
-        <translation type="unfinished"></translation>
+        <translation>Plato</translation>
     </message>
     <message>
         <source>%1, %2 jars (%3)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2 frascos (%3)</translation>
     </message>
     <message>
         <source>Must-say points said</source>
-        <translation type="unfinished"></translation>
+        <translation>Puntos obligados dichos</translation>
     </message>
     <message>
         <source>NOT said</source>
-        <translation type="unfinished"></translation>
+        <translation>SIN DECIR</translation>
     </message>
 </context>
 <context>
     <name>brinebell::AltitudePage</name>
     <message>
         <source>Why this altitude needs more</source>
-        <translation type="unfinished"></translation>
+        <translation>Por qué esta altitud necesita más</translation>
     </message>
     <message>
         <source>No time is reckoned from this. Published times come from tests of whole jars, in which heat creeps to the middle and acid does a part; they grow by less than the picture says.</source>
-        <translation type="unfinished"></translation>
+        <translation>De aquí no se calcula ningún tiempo. Los tiempos publicados vienen de pruebas con frascos enteros, donde el calor llega despacio al centro y el ácido hace su parte; crecen menos de lo que dice la gráfica.</translation>
     </message>
     <message>
         <source>%1 °C (%2 °F)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 °C (%2 °F)</translation>
     </message>
     <message>
         <source>Here, at %1, water boils at %2; at sea level at %3. It gets no hotter, however high the flame. For hardy spores the rule is: %4 °C cooler takes ten times as long. A minute of boiling here does the work of %5 at sea level, and it takes %6 to match one there.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aquí, a %1, el agua hierve a %2; al nivel del mar, a %3. No se calienta más, por alta que esté la llama. Para esporas resistentes la regla es: %4 °C menos tardan diez veces más. Un minuto de hervor aquí hace el trabajo de %5 al nivel del mar, y hacen falta %6 para igualar uno de allá.</translation>
     </message>
     <message>
         <source>This class has no jars in a canner.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta clase no tiene frascos en una envasadora.</translation>
     </message>
     <message>
         <source>What this class uses:</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que usa esta clase:</translation>
     </message>
 </context>
 <context>
     <name>brinebell::AltitudePlot</name>
     <message>
         <source>What matches one minute of boiling at sea level, by altitude; the text says it in words</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que iguala un minuto de hervor al nivel del mar, según la altitud; el texto lo dice en palabras</translation>
     </message>
     <message>
         <source>0</source>
-        <translation type="unfinished"></translation>
+        <translation>0</translation>
     </message>
     <message>
         <source>%L1 ft</source>
-        <translation type="unfinished"></translation>
+        <translation>%L1 pies</translation>
     </message>
     <message>
         <source>Illustration: to match 1 min at sea level</source>
-        <translation type="unfinished"></translation>
+        <translation>Ilustración: para igualar 1 min al nivel del mar</translation>
     </message>
     <message>
         <source>here: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>aquí: %1</translation>
     </message>
 </context>
 <context>
     <name>brinebell::AudienceWindow</name>
     <message>
         <source>Brinebell — for the room</source>
-        <translation type="unfinished"></translation>
+        <translation>Brinebell — para la sala</translation>
     </message>
     <message>
         <source>Audience screen</source>
-        <translation type="unfinished"></translation>
+        <translation>Pantalla del público</translation>
     </message>
     <message>
         <source>Audience screen: a window, because there is no second display. A closes it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pantalla del público: una ventana, porque no hay segunda pantalla. A la cierra.</translation>
     </message>
     <message>
         <source>Audience screen: fills %1. A closes it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Pantalla del público: llena %1. A la cierra.</translation>
     </message>
     <message>
         <source>The display %1 is gone: the audience screen is a window behind the board.</source>
-        <translation type="unfinished"></translation>
+        <translation>La pantalla %1 ya no está: la del público es una ventana detrás del tablero.</translation>
     </message>
 </context>
 <context>
     <name>brinebell::AwakeKeeper</name>
     <message>
         <source>The screen may sleep</source>
-        <translation type="unfinished"></translation>
+        <translation>La pantalla puede apagarse</translation>
     </message>
     <message>
         <source>The laptop may fall asleep</source>
-        <translation type="unfinished"></translation>
+        <translation>El equipo puede dormirse</translation>
     </message>
 </context>
 <context>
     <name>brinebell::ChoicePanel</name>
     <message>
         <source>A question over the board</source>
-        <translation type="unfinished"></translation>
+        <translation>Una pregunta sobre el tablero</translation>
     </message>
     <message>
         <source>A digit chooses. Esc goes back and changes nothing.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un número elige. Esc vuelve y no cambia nada.</translation>
     </message>
     <message>
         <source>Words for the record</source>
-        <translation type="unfinished"></translation>
+        <translation>Palabras para el registro</translation>
     </message>
     <message>
         <source>A few words for the record:</source>
-        <translation type="unfinished"></translation>
+        <translation>Unas palabras para el registro:</translation>
     </message>
     <message>
         <source>Yes, do it</source>
-        <translation type="unfinished"></translation>
+        <translation>Sí, hágalo</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished"></translation>
+        <translation>Volver</translation>
     </message>
     <message>
         <source>A few words for the record; without any it says that no reason was given:</source>
-        <translation type="unfinished"></translation>
+        <translation>Unas palabras para el registro; sin ellas constará que no se dio motivo:</translation>
     </message>
 </context>
 <context>
     <name>brinebell::ClockLine</name>
     <message>
         <source>now</source>
-        <translation type="unfinished"></translation>
+        <translation>ahora</translation>
     </message>
     <message>
         <source>ends</source>
-        <translation type="unfinished"></translation>
+        <translation>termina</translation>
     </message>
     <message>
         <source>by</source>
-        <translation type="unfinished"></translation>
+        <translation>a las</translation>
     </message>
     <message>
         <source>class end
 (%1)</source>
-        <translation type="unfinished"></translation>
+        <translation>fin de clase
+(%1)</translation>
     </message>
     <message>
         <source>Kitchen ends %1 (%2)</source>
-        <translation type="unfinished"></translation>
+        <translation>La cocina termina %1 (%2)</translation>
     </message>
     <message>
         <source>Class end: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Fin de clase: %1</translation>
     </message>
 </context>
 <context>
     <name>brinebell::ClosingPanel</name>
     <message>
         <source>Not said: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin decir: %1</translation>
     </message>
     <message>
         <source>%1 is open (%2): set it aside?</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 está abierta (%2): ¿apartarla?</translation>
     </message>
     <message>
         <source>May still be on: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Puede seguir encendido: %1</translation>
     </message>
     <message>
         <source>Question put off: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Pregunta dejada: %1</translation>
     </message>
     <message>
         <source>What is open before the close</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que queda abierto antes de cerrar</translation>
     </message>
     <message>
         <source>Line %1 of what is open</source>
-        <translation type="unfinished"></translation>
+        <translation>Línea %1 de lo que queda abierto</translation>
     </message>
     <message>
         <source>Hold C 1 s</source>
-        <translation type="unfinished"></translation>
+        <translation>Mantenga C 1 s</translation>
     </message>
     <message>
         <source>Nothing is open</source>
-        <translation type="unfinished"></translation>
+        <translation>No queda nada abierto</translation>
     </message>
     <message>
         <source>Open before the close: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Abierto antes de cerrar: %1</translation>
     </message>
     <message>
         <source>… and %1 more. A digit settles a line, Esc goes back.</source>
-        <translation type="unfinished"></translation>
+        <translation>… y %1 más. Un número resuelve una línea, Esc vuelve.</translation>
     </message>
     <message>
         <source>A digit settles a line, Esc goes back.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un número resuelve una línea, Esc vuelve.</translation>
     </message>
     <message>
         <source>End the class</source>
-        <translation type="unfinished"></translation>
+        <translation>Terminar la clase</translation>
     </message>
     <message>
         <source>Close the session</source>
-        <translation type="unfinished"></translation>
+        <translation>Cerrar la sesión</translation>
     </message>
     <message>
         <source>%1 all the same; the log keeps what is open</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de todos modos; la bitácora guarda lo que queda abierto</translation>
     </message>
 </context>
 <context>
     <name>brinebell::CuePlayer</name>
     <message>
         <source>the sound output is being looked for</source>
-        <translation type="unfinished"></translation>
+        <translation>se busca la salida de sonido</translation>
     </message>
     <message>
         <source>the program %1 cannot be started, so cues are only shown</source>
-        <translation type="unfinished"></translation>
+        <translation>el programa %1 no arranca, así que los avisos solo se muestran</translation>
     </message>
     <message>
         <source>the chosen sound output is not there, so the default one is used</source>
-        <translation type="unfinished"></translation>
+        <translation>la salida de sonido elegida no está, así que se usa la predeterminada</translation>
     </message>
     <message>
         <source>no sound output was found, so cues are only shown</source>
-        <translation type="unfinished"></translation>
+        <translation>no hay salida de sonido, así que los avisos solo se muestran</translation>
     </message>
     <message>
         <source>the sound output did not take the last cue, so cues may only be shown</source>
-        <translation type="unfinished"></translation>
+        <translation>la salida de sonido no tomó el último aviso, así que puede que los avisos solo se muestren</translation>
     </message>
     <message>
         <source>the sound service does not answer, so cues are only shown</source>
-        <translation type="unfinished"></translation>
+        <translation>el servicio de sonido no responde, así que los avisos solo se muestran</translation>
     </message>
 </context>
 <context>
     <name>brinebell::CueRhythm</name>
     <message numerus="yes">
         <source>%n pulse(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n pulso</numerusform>
+            <numerusform>%n pulsos</numerusform>
         </translation>
     </message>
 </context>
@@ -1944,3611 +1948,3611 @@ Half of %2 runs end by %3
     <name>brinebell::KnownOutline</name>
     <message>
         <source>Outline to lay the card or the ruler against</source>
-        <translation type="unfinished"></translation>
+        <translation>Contorno para poner encima la tarjeta o la regla</translation>
     </message>
 </context>
 <context>
     <name>brinebell::MainWindow</name>
     <message>
         <source>Brinebell</source>
-        <translation type="unfinished"></translation>
+        <translation>Brinebell</translation>
     </message>
     <message>
         <source>The audience screen is closed.</source>
-        <translation type="unfinished"></translation>
+        <translation>La pantalla del público está cerrada.</translation>
     </message>
     <message>
         <source>The logbook cannot be used, so nothing is kept: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>La bitácora no se puede usar, así que no se guarda nada: %1</translation>
     </message>
     <message>
         <source>A canning class is being taught</source>
-        <translation type="unfinished"></translation>
+        <translation>Se está dando una clase de envasado</translation>
     </message>
     <message>
         <source>Leave the board?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Salir del tablero?</translation>
     </message>
     <message>
         <source>The class is still running. Clocks and cues stop while you are away.</source>
-        <translation type="unfinished"></translation>
+        <translation>La clase sigue en marcha. Los relojes y avisos se detienen mientras no esté.</translation>
     </message>
     <message>
         <source>A rehearsal that is left is not taken up again.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un ensayo que se deja no se retoma.</translation>
     </message>
     <message>
         <source>The session can be taken up again when the program is next started.</source>
-        <translation type="unfinished"></translation>
+        <translation>La sesión se puede retomar la próxima vez que se abra el programa.</translation>
     </message>
     <message>
         <source>&amp;Stay on the board</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Seguir en el tablero</translation>
     </message>
     <message>
         <source>&amp;Leave it</source>
-        <translation type="unfinished"></translation>
+        <translation>Sa&amp;lir</translation>
     </message>
 </context>
 <context>
     <name>brinebell::MakeAheadPanel</name>
     <message>
         <source>Stop tr&amp;ying</source>
-        <translation type="unfinished"></translation>
+        <translation>Dejar de &amp;probar</translation>
     </message>
     <message>
         <source>Make ahead</source>
-        <translation type="unfinished"></translation>
+        <translation>Hacer antes</translation>
     </message>
     <message>
         <source>Stage</source>
-        <translation type="unfinished"></translation>
+        <translation>Etapa</translation>
     </message>
     <message>
         <source>Dish</source>
-        <translation type="unfinished"></translation>
+        <translation>Plato</translation>
     </message>
     <message>
         <source>Saves</source>
-        <translation type="unfinished"></translation>
+        <translation>Ahorra</translation>
     </message>
     <message>
         <source>Takes before class</source>
-        <translation type="unfinished"></translation>
+        <translation>Lleva antes de clase</translation>
     </message>
     <message>
         <source>In the class file</source>
-        <translation type="unfinished"></translation>
+        <translation>En el archivo de la clase</translation>
     </message>
     <message>
         <source>Stages that can be made ahead</source>
-        <translation type="unfinished"></translation>
+        <translation>Etapas que pueden hacerse antes</translation>
     </message>
     <message>
         <source>Trying what could be made ahead: %1 of %2 sets</source>
-        <translation type="unfinished"></translation>
+        <translation>Probando qué podría hacerse antes: %1 de %2 conjuntos</translation>
     </message>
     <message>
         <source>Trying what could be made ahead</source>
-        <translation type="unfinished"></translation>
+        <translation>Probando qué podría hacerse antes</translation>
     </message>
     <message>
         <source>Stopped after %1 sets.</source>
-        <translation type="unfinished"></translation>
+        <translation>Detenido tras %1 conjuntos.</translation>
     </message>
     <message>
         <source>◆ yes</source>
-        <translation type="unfinished"></translation>
+        <translation>◆ sí</translation>
     </message>
     <message>
         <source>no need</source>
-        <translation type="unfinished"></translation>
+        <translation>sin necesidad</translation>
     </message>
     <message>
         <source>nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>nada</translation>
     </message>
     <message>
         <source>made ahead</source>
-        <translation type="unfinished"></translation>
+        <translation>hecha antes</translation>
     </message>
     <message>
         <source>made in class</source>
-        <translation type="unfinished"></translation>
+        <translation>hecha en clase</translation>
     </message>
 </context>
 <context>
     <name>brinebell::MeasureDialog</name>
     <message>
         <source>A &amp;bank card or driving licence (85.60 mm wide)</source>
-        <translation type="unfinished"></translation>
+        <translation>Una &amp;tarjeta bancaria o licencia (85.60 mm de ancho)</translation>
     </message>
     <message>
         <source>A &amp;ruler: from 0 to 100 mm</source>
-        <translation type="unfinished"></translation>
+        <translation>Una &amp;regla: de 0 a 100 mm</translation>
     </message>
     <message>
         <source>Measure this screen</source>
-        <translation type="unfinished"></translation>
+        <translation>Medir esta pantalla</translation>
     </message>
     <message>
         <source>Lay it flat on the screen, its left edge on the left line. Then make the drawing as wide as it is: left and right arrow for a hair, page keys for more.</source>
-        <translation type="unfinished"></translation>
+        <translation>Póngala plana sobre la pantalla, el borde izquierdo en la línea izquierda. Luego haga el dibujo tan ancho como ella: flechas izquierda y derecha para un poco, teclas de página para más.</translation>
     </message>
     <message>
         <source>Much n&amp;arrower</source>
-        <translation type="unfinished"></translation>
+        <translation>Mucho más e&amp;strecho</translation>
     </message>
     <message>
         <source>&amp;Narrower</source>
-        <translation type="unfinished"></translation>
+        <translation>Más &amp;estrecho</translation>
     </message>
     <message>
         <source>&amp;Wider</source>
-        <translation type="unfinished"></translation>
+        <translation>Más &amp;ancho</translation>
     </message>
     <message>
         <source>&amp;Much wider</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Mucho más ancho</translation>
     </message>
     <message>
         <source>It &amp;fits: keep it</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Coincide: guardarlo</translation>
     </message>
     <message>
         <source>&amp;Change nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;No cambiar nada</translation>
     </message>
     <message>
         <source>%1 pixels are a millimetre here.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 píxeles son un milímetro aquí.</translation>
     </message>
 </context>
 <context>
     <name>brinebell::NextPanel</name>
     <message>
         <source>▶ Then</source>
-        <translation type="unfinished"></translation>
+        <translation>▶ Después</translation>
     </message>
     <message>
         <source>Then</source>
-        <translation type="unfinished"></translation>
+        <translation>Después</translation>
     </message>
 </context>
 <context>
     <name>brinebell::PauseBanner</name>
     <message>
         <source>QUESTIONS: hands stop, pots run on</source>
-        <translation type="unfinished"></translation>
+        <translation>PREGUNTAS: las manos paran, las ollas siguen</translation>
     </message>
     <message>
         <source>Q or Space: back to work. P: put one off</source>
-        <translation type="unfinished"></translation>
+        <translation>Q o Espacio: de vuelta al trabajo. P: dejar una para después</translation>
     </message>
     <message>
         <source>Q or Space: back to work. P: %1 put off</source>
-        <translation type="unfinished"></translation>
+        <translation>Q o Espacio: de vuelta al trabajo. P: %1 dejadas</translation>
     </message>
     <message>
         <source>Questions for %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Preguntas desde hace %1</translation>
     </message>
 </context>
 <context>
     <name>brinebell::PreparePage</name>
     <message>
         <source>Classes</source>
-        <translation type="unfinished"></translation>
+        <translation>Clases</translation>
     </message>
     <message>
         <source>Class files</source>
-        <translation type="unfinished"></translation>
+        <translation>Archivos de clase</translation>
     </message>
     <message>
         <source>&amp;Open a class file…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Abrir un archivo de clase…</translation>
     </message>
     <message>
         <source>Read the file &amp;again</source>
-        <translation type="unfinished"></translation>
+        <translation>Leer el archivo &amp;otra vez</translation>
     </message>
     <message>
         <source>&amp;Why this altitude needs more…</source>
-        <translation type="unfinished"></translation>
+        <translation>¿&amp;Por qué esta altitud necesita más?…</translation>
     </message>
     <message>
         <source>&amp;Past sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Sesiones pasadas</translation>
     </message>
     <message>
         <source>Sound chec&amp;k</source>
-        <translation type="unfinished"></translation>
+        <translation>Prueba de s&amp;onido</translation>
     </message>
     <message>
         <source>Run sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoja de ruta</translation>
     </message>
     <message>
         <source>What to know about this class</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que conviene saber de esta clase</translation>
     </message>
     <message>
         <source>&amp;Start live class</source>
-        <translation type="unfinished"></translation>
+        <translation>Empezar clase en &amp;vivo</translation>
     </message>
     <message>
         <source>&amp;Rehearse</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ensayar</translation>
     </message>
     <message>
         <source>Speed of the rehearsal</source>
-        <translation type="unfinished"></translation>
+        <translation>Velocidad del ensayo</translation>
     </message>
     <message>
         <source>Speeds</source>
-        <translation type="unfinished"></translation>
+        <translation>Velocidades</translation>
     </message>
     <message>
         <source>in real time</source>
-        <translation type="unfinished"></translation>
+        <translation>en tiempo real</translation>
     </message>
     <message>
         <source>%1 times as fast</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 veces más rápido</translation>
     </message>
     <message>
         <source>&amp;Make ahead…</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Hacer antes…</translation>
     </message>
     <message>
         <source>Open a class file</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir un archivo de clase</translation>
     </message>
     <message>
         <source>Class files (*.toml)</source>
-        <translation type="unfinished"></translation>
+        <translation>Archivos de clase (*.toml)</translation>
     </message>
     <message>
         <source>Nothing stands against this run sheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada habla en contra de esta hoja de ruta.</translation>
     </message>
     <message>
         <source>No class chosen</source>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna clase elegida</translation>
     </message>
     <message>
         <source>Choose a class at the left, or open a class file.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elija una clase a la izquierda o abra un archivo de clase.</translation>
     </message>
     <message>
         <source>This class cannot be read yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta clase aún no se puede leer</translation>
     </message>
     <message>
         <source>Mend what is named below in any text editor, then press “Read the file again”.</source>
-        <translation type="unfinished"></translation>
+        <translation>Corrija lo que se nombra abajo en cualquier editor de texto y pulse «Leer el archivo otra vez».</translation>
     </message>
     <message>
         <source>no helper</source>
-        <translation type="unfinished"></translation>
+        <translation>sin ayudante</translation>
     </message>
     <message>
         <source>one helper</source>
-        <translation type="unfinished"></translation>
+        <translation>un ayudante</translation>
     </message>
     <message>
         <source>%1 helpers</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 ayudantes</translation>
     </message>
     <message>
         <source>%1 before the room must be empty</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 antes de que la sala deba quedar vacía</translation>
     </message>
     <message>
         <source>%1 AFTER the room must be empty</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 DESPUÉS de que la sala deba quedar vacía</translation>
     </message>
     <message>
         <source>Class ends %1, %2. Kitchen ends %3.</source>
-        <translation type="unfinished"></translation>
+        <translation>La clase termina a las %1, %2. La cocina termina a las %3.</translation>
     </message>
     <message>
         <source>%1 stays until then.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 se queda hasta entonces.</translation>
     </message>
 </context>
 <context>
     <name>brinebell::ProspectPanel</name>
     <message>
         <source>S&amp;top the search</source>
-        <translation type="unfinished"></translation>
+        <translation>De&amp;tener la búsqueda</translation>
     </message>
     <message>
         <source>The sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>La hoja</translation>
     </message>
     <message>
         <source>The end of the class</source>
-        <translation type="unfinished"></translation>
+        <translation>El fin de la clase</translation>
     </message>
     <message>
         <source>At the latest</source>
-        <translation type="unfinished"></translation>
+        <translation>A más tardar</translation>
     </message>
     <message>
         <source>If slow, the class ends later by</source>
-        <translation type="unfinished"></translation>
+        <translation>Si va lento, la clase termina más tarde por</translation>
     </message>
     <message>
         <source>and %1 more below, under Latest</source>
-        <translation type="unfinished"></translation>
+        <translation>y %1 más abajo, en A más tardar</translation>
     </message>
     <message>
         <source>Nothing that is slow alone</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada que por sí solo vaya lento</translation>
     </message>
 </context>
 <context>
     <name>brinebell::ReadingPanel</name>
     <message>
         <source>The class as a whole</source>
-        <translation type="unfinished"></translation>
+        <translation>La clase en conjunto</translation>
     </message>
     <message>
         <source>A reading for the log</source>
-        <translation type="unfinished"></translation>
+        <translation>Una lectura para la bitácora</translation>
     </message>
     <message>
         <source>Rub out the last digit</source>
-        <translation type="unfinished"></translation>
+        <translation>Borrar el último dígito</translation>
     </message>
     <message>
         <source>Where</source>
-        <translation type="unfinished"></translation>
+        <translation>Dónde</translation>
     </message>
     <message>
         <source>Log it</source>
-        <translation type="unfinished"></translation>
+        <translation>Anotarla</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished"></translation>
+        <translation>Volver</translation>
     </message>
     <message>
         <source>Digits, Enter: log. Up, Down: unit. Tab: where. Esc: back</source>
-        <translation type="unfinished"></translation>
+        <translation>Dígitos, Intro: anotar. Arriba, Abajo: unidad. Tab: dónde. Esc: volver</translation>
     </message>
     <message>
         <source>Put in the number first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ponga primero el número.</translation>
     </message>
 </context>
 <context>
     <name>brinebell::RecallPanel</name>
     <message>
         <source>Done last</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo último hecho</translation>
     </message>
     <message>
         <source>Running</source>
-        <translation type="unfinished"></translation>
+        <translation>En marcha</translation>
     </message>
     <message>
         <source>Next</source>
-        <translation type="unfinished"></translation>
+        <translation>Sigue</translation>
     </message>
     <message>
         <source>Overdue</source>
-        <translation type="unfinished"></translation>
+        <translation>Retrasado</translation>
     </message>
     <message>
         <source>Nothing was changed. Any key goes back to the board.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se cambió nada. Cualquier tecla vuelve al tablero.</translation>
     </message>
 </context>
 <context>
     <name>brinebell::RehearsalBar</name>
     <message>
         <source>The boil is 15 minutes late</source>
-        <translation type="unfinished"></translation>
+        <translation>El hervor tarda 15 minutos más</translation>
     </message>
     <message>
         <source>The boil is lost</source>
-        <translation type="unfinished"></translation>
+        <translation>El hervor se pierde</translation>
     </message>
     <message>
         <source>A jar breaks in the canner</source>
-        <translation type="unfinished"></translation>
+        <translation>Un frasco se rompe en la envasadora</translation>
     </message>
     <message>
         <source>The burner under the canner fails</source>
-        <translation type="unfinished"></translation>
+        <translation>El quemador de la envasadora falla</translation>
     </message>
     <message>
         <source>The canner&apos;s lid is stuck</source>
-        <translation type="unfinished"></translation>
+        <translation>La tapa de la envasadora se atasca</translation>
     </message>
     <message>
         <source>The class asks</source>
-        <translation type="unfinished"></translation>
+        <translation>La clase pregunta</translation>
     </message>
     <message>
         <source>The power is cut for 3 minutes</source>
-        <translation type="unfinished"></translation>
+        <translation>La luz se corta 3 minutos</translation>
     </message>
     <message>
         <source>Rehearsal</source>
-        <translation type="unfinished"></translation>
+        <translation>Ensayo</translation>
     </message>
     <message>
         <source>Slower</source>
-        <translation type="unfinished"></translation>
+        <translation>Más lento</translation>
     </message>
     <message>
         <source>Faster</source>
-        <translation type="unfinished"></translation>
+        <translation>Más rápido</translation>
     </message>
     <message>
         <source>Stop the clock</source>
-        <translation type="unfinished"></translation>
+        <translation>Parar el reloj</translation>
     </message>
     <message>
         <source>Forward to the next event</source>
-        <translation type="unfinished"></translation>
+        <translation>Adelante hasta el próximo suceso</translation>
     </message>
     <message>
         <source>Go wrong…</source>
-        <translation type="unfinished"></translation>
+        <translation>Que algo falle…</translation>
     </message>
     <message>
         <source>clock stopped</source>
-        <translation type="unfinished"></translation>
+        <translation>reloj parado</translation>
     </message>
     <message>
         <source>real time</source>
-        <translation type="unfinished"></translation>
+        <translation>tiempo real</translation>
     </message>
     <message>
         <source>%1 times as fast</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 veces más rápido</translation>
     </message>
     <message>
         <source>Start the clock</source>
-        <translation type="unfinished"></translation>
+        <translation>Poner en marcha el reloj</translation>
     </message>
 </context>
 <context>
     <name>brinebell::RemedyPanel</name>
     <message>
         <source>Nothing was changed. Any key goes back to the board.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se cambió nada. Cualquier tecla vuelve al tablero.</translation>
     </message>
 </context>
 <context>
     <name>brinebell::ResumePage</name>
     <message>
         <source>A class is not finished</source>
-        <translation type="unfinished"></translation>
+        <translation>Una clase no está terminada</translation>
     </message>
     <message>
         <source>&amp;Take it up again</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Retomarla</translation>
     </message>
     <message>
         <source>&amp;Not now</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Ahora no</translation>
     </message>
     <message>
         <source>“%1” in %2 was started on %3 and has no end in the logbook. All that was pressed is kept. Taken up again, the board asks about every boil that nobody watched in between.</source>
-        <translation type="unfinished"></translation>
+        <translation>«%1» en %2 empezó el %3 y no tiene fin en la bitácora. Se conserva todo lo pulsado. Al retomarla, el tablero pregunta por cada hervor que nadie vigiló entretanto.</translation>
     </message>
 </context>
 <context>
     <name>brinebell::ReviewModel</name>
     <message>
         <source>%1 (boil lost once)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (hervor perdido una vez)</translation>
     </message>
     <message>
         <source>%1 (boil lost %2 times)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (hervor perdido %2 veces)</translation>
     </message>
     <message>
         <source>left out</source>
-        <translation type="unfinished"></translation>
+        <translation>omitido</translation>
     </message>
     <message>
         <source>not done</source>
-        <translation type="unfinished"></translation>
+        <translation>no hecho</translation>
     </message>
     <message>
         <source>%1, not ended</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, sin terminar</translation>
     </message>
     <message>
         <source>as planned</source>
-        <translation type="unfinished"></translation>
+        <translation>según lo previsto</translation>
     </message>
     <message>
         <source>%1 min longer</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 min más largo</translation>
     </message>
     <message>
         <source>%1 min shorter</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 min más corto</translation>
     </message>
     <message>
         <source>Step</source>
-        <translation type="unfinished"></translation>
+        <translation>Paso</translation>
     </message>
     <message>
         <source>Planned</source>
-        <translation type="unfinished"></translation>
+        <translation>Previsto</translation>
     </message>
     <message>
         <source>As it went</source>
-        <translation type="unfinished"></translation>
+        <translation>Como fue</translation>
     </message>
     <message>
         <source>Took</source>
-        <translation type="unfinished"></translation>
+        <translation>Duró</translation>
     </message>
     <message>
         <source>Planned (outline) and as it went (filled)</source>
-        <translation type="unfinished"></translation>
+        <translation>Previsto (contorno) y como fue (relleno)</translation>
     </message>
 </context>
 <context>
     <name>brinebell::ReviewPage</name>
     <message>
         <source>Past sessions</source>
-        <translation type="unfinished"></translation>
+        <translation>Sesiones pasadas</translation>
     </message>
     <message>
         <source>Planned and as it went</source>
-        <translation type="unfinished"></translation>
+        <translation>Previsto y como fue</translation>
     </message>
     <message>
         <source>Batch record</source>
-        <translation type="unfinished"></translation>
+        <translation>Registro del lote</translation>
     </message>
     <message>
         <source>Label text</source>
-        <translation type="unfinished"></translation>
+        <translation>Texto de la etiqueta</translation>
     </message>
     <message>
         <source>Planned and as it &amp;went</source>
-        <translation type="unfinished"></translation>
+        <translation>Previsto y como &amp;fue</translation>
     </message>
     <message>
         <source>&amp;Batch record</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Registro del lote</translation>
     </message>
     <message>
         <source>&amp;Labels</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Etiquetas</translation>
     </message>
     <message>
         <source>&amp;Prepare a class</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Preparar una clase</translation>
     </message>
     <message>
         <source>Save as &amp;CSV…</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar como &amp;CSV…</translation>
     </message>
     <message>
         <source>Save as CSV</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar como CSV</translation>
     </message>
     <message>
         <source>Save as &amp;JSON…</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar como &amp;JSON…</translation>
     </message>
     <message>
         <source>Save as JSON</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar como JSON</translation>
     </message>
     <message>
         <source>No session is in the logbook yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no hay sesiones en la bitácora</translation>
     </message>
     <message>
         <source>No session chosen</source>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna sesión elegida</translation>
     </message>
     <message>
         <source>not ended</source>
-        <translation type="unfinished"></translation>
+        <translation>no terminada</translation>
     </message>
     <message>
         <source>Class ended after %1 (planned %2)</source>
-        <translation type="unfinished"></translation>
+        <translation>La clase terminó tras %1 (previsto %2)</translation>
     </message>
     <message>
         <source>kitchen after %1 (planned %2)</source>
-        <translation type="unfinished"></translation>
+        <translation>la cocina tras %1 (previsto %2)</translation>
     </message>
     <message>
         <source>points said: %1, open: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>puntos dichos: %1, pendientes: %2</translation>
     </message>
     <message>
         <source>presses taken back: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>pulsaciones deshechas: %1</translation>
     </message>
 </context>
 <context>
     <name>brinebell::RunSheetModel</name>
     <message>
         <source>teacher</source>
-        <translation type="unfinished"></translation>
+        <translation>docente</translation>
     </message>
     <message>
         <source>helper %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ayudante %1</translation>
     </message>
     <message>
         <source>nobody</source>
-        <translation type="unfinished"></translation>
+        <translation>nadie</translation>
     </message>
     <message>
         <source>Start</source>
-        <translation type="unfinished"></translation>
+        <translation>Empieza</translation>
     </message>
     <message>
         <source>End</source>
-        <translation type="unfinished"></translation>
+        <translation>Termina</translation>
     </message>
     <message>
         <source>Slack</source>
-        <translation type="unfinished"></translation>
+        <translation>Holgura</translation>
     </message>
     <message>
         <source>Latest</source>
-        <translation type="unfinished"></translation>
+        <translation>A más tardar</translation>
     </message>
     <message>
         <source>Step</source>
-        <translation type="unfinished"></translation>
+        <translation>Paso</translation>
     </message>
     <message>
         <source>Where</source>
-        <translation type="unfinished"></translation>
+        <translation>Dónde</translation>
     </message>
     <message>
         <source>Hands</source>
-        <translation type="unfinished"></translation>
+        <translation>Manos</translation>
     </message>
     <message>
         <source>Why then</source>
-        <translation type="unfinished"></translation>
+        <translation>Por qué entonces</translation>
     </message>
 </context>
 <context>
     <name>brinebell::ScreenPanel</name>
     <message>
         <source>Measure this s&amp;creen…</source>
-        <translation type="unfinished"></translation>
+        <translation>Medir esta &amp;pantalla…</translation>
     </message>
     <message>
         <source>&amp;Light board and audience screen</source>
-        <translation type="unfinished"></translation>
+        <translation>Tablero y pantalla del público en &amp;claro</translation>
     </message>
 </context>
 <context>
     <name>brinebell::SessionListModel</name>
     <message>
         <source>rehearsal</source>
-        <translation type="unfinished"></translation>
+        <translation>ensayo</translation>
     </message>
     <message>
         <source>live</source>
-        <translation type="unfinished"></translation>
+        <translation>en vivo</translation>
     </message>
     <message>
         <source>closed</source>
-        <translation type="unfinished"></translation>
+        <translation>cerrada</translation>
     </message>
     <message>
         <source>not closed</source>
-        <translation type="unfinished"></translation>
+        <translation>sin cerrar</translation>
     </message>
     <message>
         <source>Started</source>
-        <translation type="unfinished"></translation>
+        <translation>Empezó</translation>
     </message>
     <message>
         <source>Class</source>
-        <translation type="unfinished"></translation>
+        <translation>Clase</translation>
     </message>
     <message>
         <source>Kitchen</source>
-        <translation type="unfinished"></translation>
+        <translation>Cocina</translation>
     </message>
     <message>
         <source>Kind</source>
-        <translation type="unfinished"></translation>
+        <translation>Tipo</translation>
     </message>
     <message>
         <source>State</source>
-        <translation type="unfinished"></translation>
+        <translation>Estado</translation>
     </message>
 </context>
 <context>
     <name>brinebell::SheetChart</name>
     <message>
         <source>Run sheet at a glance; the table says the same in words</source>
-        <translation type="unfinished"></translation>
+        <translation>La hoja de ruta de un vistazo; la tabla dice lo mismo en palabras</translation>
     </message>
     <message>
         <source>Teacher</source>
-        <translation type="unfinished"></translation>
+        <translation>Docente</translation>
     </message>
     <message>
         <source>Helper %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Ayudante %1</translation>
     </message>
     <message>
         <source>ends ┃  room ┇  critical ▂</source>
-        <translation type="unfinished"></translation>
+        <translation>termina ┃  sala ┇  crítico ▂</translation>
     </message>
 </context>
 <context>
     <name>brinebell::SoundControl</name>
     <message>
         <source>sound is not used</source>
-        <translation type="unfinished"></translation>
+        <translation>el sonido no se usa</translation>
     </message>
     <message>
         <source>speech is not used</source>
-        <translation type="unfinished"></translation>
+        <translation>la voz no se usa</translation>
     </message>
     <message>
         <source>The chosen sound output is not there: cues come from the default one</source>
-        <translation type="unfinished"></translation>
+        <translation>La salida de sonido elegida no está: los avisos salen por la predeterminada</translation>
     </message>
     <message>
         <source>No sound device: the screen shows every cue</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin dispositivo de sonido: la pantalla muestra cada aviso</translation>
     </message>
     <message>
         <source>No sound (%1): the screen shows every cue</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin sonido (%1): la pantalla muestra cada aviso</translation>
     </message>
 </context>
 <context>
     <name>brinebell::SoundPage</name>
     <message>
         <source>Tick</source>
-        <translation type="unfinished"></translation>
+        <translation>Tic</translation>
     </message>
     <message>
         <source>Soon</source>
-        <translation type="unfinished"></translation>
+        <translation>Pronto</translation>
     </message>
     <message>
         <source>Due</source>
-        <translation type="unfinished"></translation>
+        <translation>Ahora</translation>
     </message>
     <message>
         <source>End</source>
-        <translation type="unfinished"></translation>
+        <translation>Termina</translation>
     </message>
     <message>
         <source>Stop</source>
-        <translation type="unfinished"></translation>
+        <translation>Alto</translation>
     </message>
     <message>
         <source>Look at what is on: turn the tray, stir the pot.</source>
-        <translation type="unfinished"></translation>
+        <translation>Mire lo que está puesto: gire la bandeja, remueva la olla.</translation>
     </message>
     <message>
         <source>Something falls due within a minute.</source>
-        <translation type="unfinished"></translation>
+        <translation>Algo toca en menos de un minuto.</translation>
     </message>
     <message>
         <source>Hands are wanted now.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se quieren manos ahora.</translation>
     </message>
     <message>
         <source>A count is over.</source>
-        <translation type="unfinished"></translation>
+        <translation>Terminó una cuenta.</translation>
     </message>
     <message>
         <source>Answer before anything else: nobody watched the canner.</source>
-        <translation type="unfinished"></translation>
+        <translation>Responda antes que nada: nadie vigiló la envasadora.</translation>
     </message>
     <message>
         <source>every %1 s until answered</source>
-        <translation type="unfinished"></translation>
+        <translation>cada %1 s hasta que se responda</translation>
     </message>
     <message>
         <source>once</source>
-        <translation type="unfinished"></translation>
+        <translation>una vez</translation>
     </message>
     <message>
         <source>%1 %</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 %</translation>
     </message>
     <message>
         <source>Play each cue from where you will stand, with the hood and a pot running.</source>
-        <translation type="unfinished"></translation>
+        <translation>Toque cada aviso desde donde va a estar, con la campana y una olla en marcha.</translation>
     </message>
     <message>
         <source>It is used again as soon as it is back. Or choose another output below.</source>
-        <translation type="unfinished"></translation>
+        <translation>Se usa de nuevo en cuanto vuelva. O elija otra salida abajo.</translation>
     </message>
     <message>
         <source>Plug in or switch on a loudspeaker; it is found within a few seconds. A class can be held without sound: the screen shows every cue.</source>
-        <translation type="unfinished"></translation>
+        <translation>Conecte o encienda un altavoz; se encuentra en pocos segundos. Una clase puede darse sin sonido: la pantalla muestra cada aviso.</translation>
     </message>
     <message>
         <source>Look whether the output is muted, asleep or used by another program, then play a cue again. The screen shows every cue.</source>
-        <translation type="unfinished"></translation>
+        <translation>Vea si la salida está silenciada, dormida o en uso por otro programa, y toque un aviso otra vez. La pantalla muestra cada aviso.</translation>
     </message>
     <message>
         <source>Sound check</source>
-        <translation type="unfinished"></translation>
+        <translation>Prueba de sonido</translation>
     </message>
     <message>
         <source>Cue</source>
-        <translation type="unfinished"></translation>
+        <translation>Aviso</translation>
     </message>
     <message>
         <source>Its pulses</source>
-        <translation type="unfinished"></translation>
+        <translation>Sus pulsos</translation>
     </message>
     <message>
         <source>What it means</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué significa</translation>
     </message>
     <message>
         <source>Sounds</source>
-        <translation type="unfinished"></translation>
+        <translation>Suena</translation>
     </message>
     <message>
         <source>Level now</source>
-        <translation type="unfinished"></translation>
+        <translation>Nivel ahora</translation>
     </message>
     <message>
         <source>&amp;%1   %2</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;%1   %2</translation>
     </message>
     <message>
         <source>Play the cue “%1”</source>
-        <translation type="unfinished"></translation>
+        <translation>Tocar el aviso «%1»</translation>
     </message>
     <message>
         <source>Sound outputs</source>
-        <translation type="unfinished"></translation>
+        <translation>Salidas de sonido</translation>
     </message>
     <message>
         <source>Look a&amp;gain</source>
-        <translation type="unfinished"></translation>
+        <translation>Buscar &amp;otra vez</translation>
     </message>
     <message>
         <source>&amp;Quiet, for filming: cues are only shown</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Silencio, para grabar: los avisos solo se muestran</translation>
     </message>
     <message>
         <source>&amp;Say in words, after the tone, what a cue is for</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Decir con palabras, tras el tono, para qué es un aviso</translation>
     </message>
     <message>
         <source>These settings cannot be saved and hold until the program is closed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Estos ajustes no se pueden guardar y valen hasta cerrar el programa.</translation>
     </message>
     <message>
         <source>&amp;Volume</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Volumen</translation>
     </message>
     <message>
         <source>&amp;Output</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Salida</translation>
     </message>
     <message>
         <source>Stop is lowered to a quarter and still sounds.</source>
-        <translation type="unfinished"></translation>
+        <translation>Alto baja a un cuarto y sigue sonando.</translation>
     </message>
     <message>
         <source>&amp;Back to the board  (Esc)</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Volver al tablero  (Esc)</translation>
     </message>
     <message>
         <source>&amp;Back to the class  (Esc)</source>
-        <translation type="unfinished"></translation>
+        <translation>&amp;Volver a la clase  (Esc)</translation>
     </message>
     <message>
         <source>Sound is ready.</source>
-        <translation type="unfinished"></translation>
+        <translation>El sonido está listo.</translation>
     </message>
     <message>
         <source>Not in quiet mode.</source>
-        <translation type="unfinished"></translation>
+        <translation>No en modo silencioso.</translation>
     </message>
     <message>
         <source>names are not spoken: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>los nombres no se dicen: %1</translation>
     </message>
     <message>
         <source>The default output</source>
-        <translation type="unfinished"></translation>
+        <translation>La salida predeterminada</translation>
     </message>
     <message>
         <source>The default output: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>La salida predeterminada: %1</translation>
     </message>
     <message>
         <source>%1 (not there now)</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 (ahora no está)</translation>
     </message>
     <message>
         <source>only shown</source>
-        <translation type="unfinished"></translation>
+        <translation>solo mostrado</translation>
     </message>
     <message>
         <source>%1. Stop never falls below %2: somebody may be hurt.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1. Alto nunca baja de %2: alguien puede lastimarse.</translation>
     </message>
 </context>
 <context>
     <name>brinebell::StagePage</name>
     <message>
         <source>Live board</source>
-        <translation type="unfinished"></translation>
+        <translation>Tablero en vivo</translation>
     </message>
     <message>
         <source>Cues that stand</source>
-        <translation type="unfinished"></translation>
+        <translation>Avisos vigentes</translation>
     </message>
     <message>
         <source>Faults that stand</source>
-        <translation type="unfinished"></translation>
+        <translation>Fallos vigentes</translation>
     </message>
     <message>
         <source>Space</source>
-        <translation type="unfinished"></translation>
+        <translation>Espacio</translation>
     </message>
     <message>
         <source>Hold Space 1 s</source>
-        <translation type="unfinished"></translation>
+        <translation>Mantenga Espacio 1 s</translation>
     </message>
     <message>
         <source>The drill holds it back until %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>El simulacro lo retiene hasta las %1.</translation>
     </message>
     <message>
         <source>Rehearsal, %1 times as fast</source>
-        <translation type="unfinished"></translation>
+        <translation>Ensayo, %1 veces más rápido</translation>
     </message>
     <message>
         <source>Rehearsal</source>
-        <translation type="unfinished"></translation>
+        <translation>Ensayo</translation>
     </message>
     <message>
         <source>Any key goes back to the board</source>
-        <translation type="unfinished"></translation>
+        <translation>Cualquier tecla vuelve al tablero</translation>
     </message>
     <message>
         <source>The question above comes first</source>
-        <translation type="unfinished"></translation>
+        <translation>La pregunta de arriba va primero</translation>
     </message>
     <message>
         <source>Nothing to answer now</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada que responder ahora</translation>
     </message>
     <message>
         <source>Not saved, %1 waiting: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin guardar, %1 en espera: %2</translation>
     </message>
     <message>
         <source>Not taken: too close behind the press before.</source>
-        <translation type="unfinished"></translation>
+        <translation>No aceptado: muy cerca de la pulsación anterior.</translation>
     </message>
     <message>
         <source>Not taken: what a press does had just changed. Read it, then press.</source>
-        <translation type="unfinished"></translation>
+        <translation>No aceptado: lo que hace una pulsación acababa de cambiar. Léalo y luego pulse.</translation>
     </message>
     <message>
         <source>Nothing waits for a short press.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada espera una pulsación corta.</translation>
     </message>
     <message>
         <source>Not taken: keep it down for one second.</source>
-        <translation type="unfinished"></translation>
+        <translation>No aceptado: manténgala un segundo.</translation>
     </message>
     <message>
         <source>Nothing waits for a held press.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada espera una pulsación mantenida.</translation>
     </message>
     <message>
         <source>Not taken: the question above comes first.</source>
-        <translation type="unfinished"></translation>
+        <translation>No aceptado: la pregunta de arriba va primero.</translation>
     </message>
     <message>
         <source>Which load lost its boil, steam or pressure?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué carga perdió su hervor, vapor o presión?</translation>
     </message>
     <message>
         <source>Under which load is the heat off?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Bajo qué carga está apagado el fuego?</translation>
     </message>
     <message>
         <source>Note for the record</source>
-        <translation type="unfinished"></translation>
+        <translation>Nota para el registro</translation>
     </message>
     <message>
         <source>Questions put off</source>
-        <translation type="unfinished"></translation>
+        <translation>Preguntas dejadas</translation>
     </message>
     <message>
         <source>What else?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué más?</translation>
     </message>
     <message>
         <source>What is seen?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué se ve?</translation>
     </message>
     <message>
         <source>No point with that number is open.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay ningún punto pendiente con ese número.</translation>
     </message>
     <message>
         <source>Drill: held back until %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Simulacro: retenido hasta las %1</translation>
     </message>
     <message>
         <source>Nothing in hand has a jar left to count.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada entre manos tiene un frasco por contar.</translation>
     </message>
     <message>
         <source>Nothing is ahead that comes by itself.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay nada por delante que llegue solo.</translation>
     </message>
     <message>
         <source>What goes wrong?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué falla?</translation>
     </message>
     <message>
         <source>Drill: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Simulacro: %1.</translation>
     </message>
     <message>
         <source>That drill does not fit just now.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ese simulacro no encaja ahora.</translation>
     </message>
 </context>
 <context>
     <name>brinebell::StepPanel</name>
     <message>
         <source>Amounts for this batch</source>
-        <translation type="unfinished"></translation>
+        <translation>Cantidades para esta tanda</translation>
     </message>
     <message>
         <source>How, and until when</source>
-        <translation type="unfinished"></translation>
+        <translation>Cómo, y hasta cuándo</translation>
     </message>
     <message>
         <source>Must be said next</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo próximo que hay que decir</translation>
     </message>
     <message>
         <source>Swaps, by the tested recipe</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambios, según la receta probada</translation>
     </message>
     <message>
         <source>Take care</source>
-        <translation type="unfinished"></translation>
+        <translation>Tenga cuidado</translation>
     </message>
     <message>
         <source>Nothing was changed. Any key goes back to the board.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se cambió nada. Cualquier tecla vuelve al tablero.</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguno</translation>
     </message>
     <message>
         <source>The recipe names none for what is in hand.</source>
-        <translation type="unfinished"></translation>
+        <translation>La receta no nombra ninguno para lo que tiene entre manos.</translation>
     </message>
     <message>
         <source>nothing beyond the usual</source>
-        <translation type="unfinished"></translation>
+        <translation>nada fuera de lo usual</translation>
     </message>
 </context>
 <context>
     <name>core</name>
     <message>
         <source>{} is not a date and time such as 2026-09-12T17:30:00-06:00</source>
-        <translation type="unfinished"></translation>
+        <translation>{} no es una fecha y hora como 2026-09-12T17:30:00-06:00</translation>
     </message>
     <message>
         <source>{} is outside the years 1970 to 9999</source>
-        <translation type="unfinished"></translation>
+        <translation>{} queda fuera de los años 1970 a 9999</translation>
     </message>
     <message>
         <source>a table</source>
-        <translation type="unfinished"></translation>
+        <translation>una tabla</translation>
     </message>
     <message>
         <source>an array</source>
-        <translation type="unfinished"></translation>
+        <translation>una lista</translation>
     </message>
     <message>
         <source>text</source>
-        <translation type="unfinished"></translation>
+        <translation>texto</translation>
     </message>
     <message>
         <source>a whole number</source>
-        <translation type="unfinished"></translation>
+        <translation>un número entero</translation>
     </message>
     <message>
         <source>a number</source>
-        <translation type="unfinished"></translation>
+        <translation>un número</translation>
     </message>
     <message>
         <source>true or false</source>
-        <translation type="unfinished"></translation>
+        <translation>verdadero o falso</translation>
     </message>
     <message>
         <source>a date or time</source>
-        <translation type="unfinished"></translation>
+        <translation>una fecha u hora</translation>
     </message>
     <message>
         <source>nothing</source>
-        <translation type="unfinished"></translation>
+        <translation>nada</translation>
     </message>
     <message>
         <source>not valid TOML: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>no es TOML válido: {}</translation>
     </message>
     <message>
         <source>{} of {} characters; at most {} are read</source>
-        <translation type="unfinished"></translation>
+        <translation>{} de {} caracteres; se leen como máximo {}</translation>
     </message>
     <message>
         <source>{} with a control character other than line feed and tab</source>
-        <translation type="unfinished"></translation>
+        <translation>{} con un carácter de control que no es salto de línea ni tabulador</translation>
     </message>
     <message>
         <source>a text</source>
-        <translation type="unfinished"></translation>
+        <translation>un texto</translation>
     </message>
     <message>
         <source>nested deeper than {} levels</source>
-        <translation type="unfinished"></translation>
+        <translation>anidado a más de {} niveles</translation>
     </message>
     <message>
         <source>an array of {} elements; at most {} are read</source>
-        <translation type="unfinished"></translation>
+        <translation>una lista de {} elementos; se leen como máximo {}</translation>
     </message>
     <message>
         <source>a key</source>
-        <translation type="unfinished"></translation>
+        <translation>una clave</translation>
     </message>
     <message>
         <source>{}: missing</source>
-        <translation type="unfinished"></translation>
+        <translation>{}: falta</translation>
     </message>
     <message>
         <source>{}: expected {}, found {}</source>
-        <translation type="unfinished"></translation>
+        <translation>{}: se esperaba {}, se encontró {}</translation>
     </message>
     <message>
         <source>{}: must be {}, found {}</source>
-        <translation type="unfinished"></translation>
+        <translation>{}: debe ser {}, se encontró {}</translation>
     </message>
     <message>
         <source>{}: must not be empty</source>
-        <translation type="unfinished"></translation>
+        <translation>{}: no debe estar vacío</translation>
     </message>
     <message>
         <source>{}: must be {} to {}, found {}</source>
-        <translation type="unfinished"></translation>
+        <translation>{}: debe ser de {} a {}, se encontró {}</translation>
     </message>
     <message>
         <source>an array of texts</source>
-        <translation type="unfinished"></translation>
+        <translation>una lista de textos</translation>
     </message>
     <message>
         <source>an array of whole numbers</source>
-        <translation type="unfinished"></translation>
+        <translation>una lista de números enteros</translation>
     </message>
     <message>
         <source>an array of tables</source>
-        <translation type="unfinished"></translation>
+        <translation>una lista de tablas</translation>
     </message>
     <message>
         <source>the file has {} bytes; at most {} are read</source>
-        <translation type="unfinished"></translation>
+        <translation>el archivo tiene {} bytes; se leen como máximo {}</translation>
     </message>
     <message>
         <source>unknown key &quot;{}&quot;</source>
-        <translation type="unfinished"></translation>
+        <translation>clave desconocida &quot;{}&quot;</translation>
     </message>
     <message>
         <source>must be {} to {}, found {}</source>
-        <translation type="unfinished"></translation>
+        <translation>debe ser de {} a {}, se encontró {}</translation>
     </message>
     <message>
         <source>low, likely and high must not fall, found {}, {}, {}</source>
-        <translation type="unfinished"></translation>
+        <translation>bajo, probable y alto no deben disminuir, se encontró {}, {}, {}</translation>
     </message>
     <message>
         <source>an id is lower-case letters, digits and single hyphens, at most {} characters</source>
-        <translation type="unfinished"></translation>
+        <translation>un id son letras minúsculas, dígitos y guiones sueltos, como máximo {} caracteres</translation>
     </message>
     <message>
         <source>{}: {} is there already</source>
-        <translation type="unfinished"></translation>
+        <translation>{}: {} ya está</translation>
     </message>
     <message>
         <source>{}: {} found; at most {} are read</source>
-        <translation type="unfinished"></translation>
+        <translation>{}: se encontraron {}; se leen como máximo {}</translation>
     </message>
     <message>
         <source>cannot write</source>
-        <translation type="unfinished"></translation>
+        <translation>no se puede escribir</translation>
     </message>
     <message>
         <source>cannot flush the folder</source>
-        <translation type="unfinished"></translation>
+        <translation>no se puede asegurar la carpeta en el disco</translation>
     </message>
     <message>
         <source>cannot keep the file&apos;s rights</source>
-        <translation type="unfinished"></translation>
+        <translation>no se pueden conservar los permisos del archivo</translation>
     </message>
     <message>
         <source>cannot flush to the disk</source>
-        <translation type="unfinished"></translation>
+        <translation>no se puede asegurar en el disco</translation>
     </message>
     <message>
         <source>cannot replace the file</source>
-        <translation type="unfinished"></translation>
+        <translation>no se puede reemplazar el archivo</translation>
     </message>
     <message>
         <source>cannot open</source>
-        <translation type="unfinished"></translation>
+        <translation>no se puede abrir</translation>
     </message>
     <message>
         <source>this is a folder, not a file</source>
-        <translation type="unfinished"></translation>
+        <translation>esto es una carpeta, no un archivo</translation>
     </message>
     <message>
         <source>this is not a plain file</source>
-        <translation type="unfinished"></translation>
+        <translation>esto no es un archivo común</translation>
     </message>
     <message>
         <source>cannot read</source>
-        <translation type="unfinished"></translation>
+        <translation>no se puede leer</translation>
     </message>
     <message>
         <source>the file is larger than {} bytes</source>
-        <translation type="unfinished"></translation>
+        <translation>el archivo supera {} bytes</translation>
     </message>
     <message>
         <source>cannot create a file beside it</source>
-        <translation type="unfinished"></translation>
+        <translation>no se puede crear un archivo junto a él</translation>
     </message>
     <message>
         <source>the file is not valid UTF-8 here</source>
-        <translation type="unfinished"></translation>
+        <translation>el archivo no es UTF-8 válido aquí</translation>
     </message>
     <message>
         <source>characters other than plain letters, digits and signs belong in quotes</source>
-        <translation type="unfinished"></translation>
+        <translation>los caracteres que no son letras simples, dígitos y signos van entre comillas</translation>
     </message>
     <message>
         <source>a name with more than {} dots; at most {} levels are read</source>
-        <translation type="unfinished"></translation>
+        <translation>un nombre con más de {} puntos; se leen como máximo {} niveles</translation>
     </message>
     <message>
         <source>{} at {:.0f} W does not bring {} to {:.0f} °C within {}; it takes at least {:.0f} W</source>
-        <translation type="unfinished"></translation>
+        <translation>{} con {:.0f} W no lleva {} a {:.0f} °C en {}; hacen falta al menos {:.0f} W</translation>
     </message>
     <message>
         <source>{} has neither heating times nor water</source>
-        <translation type="unfinished"></translation>
+        <translation>{} no tiene ni tiempos de calentamiento ni agua</translation>
     </message>
     <message>
         <source>{} has no heat and power to work heating times out from; write both there, or heat_to_preheat and heat_to_boil at the canner</source>
-        <translation type="unfinished"></translation>
+        <translation>{} no tiene calor ni potencia para calcular los tiempos de calentamiento; escriba ambos allí, o heat_to_preheat y heat_to_boil en la envasadora</translation>
     </message>
     <message>
         <source>{} holds fewer than {} quarts; times were not tested in so small a pressure canner</source>
-        <translation type="unfinished"></translation>
+        <translation>{} tiene menos de {} cuartos de galón; los tiempos no se probaron en una envasadora a presión tan pequeña</translation>
     </message>
     <message>
         <source>must be {} m to {} m, found {:.1f} m</source>
-        <translation type="unfinished"></translation>
+        <translation>debe ser de {} m a {} m, se encontró {:.1f} m</translation>
     </message>
     <message>
         <source>must be {} °C to {} °C, found {:.1f} °C</source>
-        <translation type="unfinished"></translation>
+        <translation>debe ser de {} °C a {} °C, se encontró {:.1f} °C</translation>
     </message>
     <message>
         <source>must be {} L to {} L, found {:.1f} L</source>
-        <translation type="unfinished"></translation>
+        <translation>debe ser de {} L a {} L, se encontró {:.1f} L</translation>
     </message>
     <message>
         <source>altitude_from: there is no altitude</source>
-        <translation type="unfinished"></translation>
+        <translation>altitude_from: no hay altitud</translation>
     </message>
     <message>
         <source>kind: a canner is written as [[canner]]</source>
-        <translation type="unfinished"></translation>
+        <translation>kind: una envasadora se escribe como [[canner]]</translation>
     </message>
     <message>
         <source>jar: {} is there already</source>
-        <translation type="unfinished"></translation>
+        <translation>jar: {} ya está</translation>
     </message>
     <message>
         <source>capacity: at least one jar size is needed</source>
-        <translation type="unfinished"></translation>
+        <translation>capacity: hace falta al menos un tamaño de frasco</translation>
     </message>
     <message>
         <source>burner: no station is called {}</source>
-        <translation type="unfinished"></translation>
+        <translation>burner: ninguna estación se llama {}</translation>
     </message>
     <message>
         <source>burner: {} is a {}</source>
-        <translation type="unfinished"></translation>
+        <translation>burner: {} es {}</translation>
     </message>
     <message>
         <source>{}: there is no water</source>
-        <translation type="unfinished"></translation>
+        <translation>{}: no hay agua</translation>
     </message>
     <message>
         <source>confirmed_by: say which entry was confirmed, in a table [[confirmed]] with entry, by and on</source>
-        <translation type="unfinished"></translation>
+        <translation>confirmed_by: diga qué entrada se confirmó, en una tabla [[confirmed]] con entry, by y on</translation>
     </message>
     <message>
         <source>not recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>no registrado</translation>
     </message>
     <message>
         <source>{} (as planned)</source>
-        <translation type="unfinished"></translation>
+        <translation>{} (según lo previsto)</translation>
     </message>
     <message>
         <source>by a key</source>
-        <translation type="unfinished"></translation>
+        <translation>con una tecla</translation>
     </message>
     <message>
         <source>by a held key</source>
-        <translation type="unfinished"></translation>
+        <translation>con una tecla mantenida</translation>
     </message>
     <message>
         <source>by the pedal</source>
-        <translation type="unfinished"></translation>
+        <translation>con el pedal</translation>
     </message>
     <message>
         <source>by the mouse</source>
-        <translation type="unfinished"></translation>
+        <translation>con el ratón</translation>
     </message>
     <message>
         <source>by the clock</source>
-        <translation type="unfinished"></translation>
+        <translation>por el reloj</translation>
     </message>
     <message>
         <source>on taking the session up again</source>
-        <translation type="unfinished"></translation>
+        <translation>al retomar la sesión</translation>
     </message>
     <message>
         <source>by the rehearsal</source>
-        <translation type="unfinished"></translation>
+        <translation>por el ensayo</translation>
     </message>
     <message>
         <source>by the console</source>
-        <translation type="unfinished"></translation>
+        <translation>por la consola</translation>
     </message>
     <message>
         <source>the start of the session</source>
-        <translation type="unfinished"></translation>
+        <translation>el inicio de la sesión</translation>
     </message>
     <message>
         <source>the start of</source>
-        <translation type="unfinished"></translation>
+        <translation>el inicio de</translation>
     </message>
     <message>
         <source>the end of</source>
-        <translation type="unfinished"></translation>
+        <translation>el final de</translation>
     </message>
     <message>
         <source>the passing over of</source>
-        <translation type="unfinished"></translation>
+        <translation>la omisión de</translation>
     </message>
     <message>
         <source>a look at</source>
-        <translation type="unfinished"></translation>
+        <translation>una mirada a</translation>
     </message>
     <message>
         <source>the water confirmed,</source>
-        <translation type="unfinished"></translation>
+        <translation>el agua confirmada,</translation>
     </message>
     <message>
         <source>steam seen,</source>
-        <translation type="unfinished"></translation>
+        <translation>vapor visto,</translation>
     </message>
     <message>
         <source>steam lost,</source>
-        <translation type="unfinished"></translation>
+        <translation>vapor perdido,</translation>
     </message>
     <message>
         <source>the vent closed,</source>
-        <translation type="unfinished"></translation>
+        <translation>la salida cerrada,</translation>
     </message>
     <message>
         <source>pressure reached,</source>
-        <translation type="unfinished"></translation>
+        <translation>presión alcanzada,</translation>
     </message>
     <message>
         <source>pressure lost,</source>
-        <translation type="unfinished"></translation>
+        <translation>presión perdida,</translation>
     </message>
     <message>
         <source>pressure gone,</source>
-        <translation type="unfinished"></translation>
+        <translation>ya sin presión,</translation>
     </message>
     <message>
         <source>a boil seen,</source>
-        <translation type="unfinished"></translation>
+        <translation>un hervor visto,</translation>
     </message>
     <message>
         <source>a boil lost,</source>
-        <translation type="unfinished"></translation>
+        <translation>un hervor perdido,</translation>
     </message>
     <message>
         <source>time nobody watched</source>
-        <translation type="unfinished"></translation>
+        <translation>tiempo que nadie vigiló</translation>
     </message>
     <message>
         <source>a boil vouched for,</source>
-        <translation type="unfinished"></translation>
+        <translation>un hervor avalado,</translation>
     </message>
     <message>
         <source>heat off,</source>
-        <translation type="unfinished"></translation>
+        <translation>fuego apagado,</translation>
     </message>
     <message>
         <source>the setting aside of</source>
-        <translation type="unfinished"></translation>
+        <translation>el apartar de</translation>
     </message>
     <message>
         <source>a seal check,</source>
-        <translation type="unfinished"></translation>
+        <translation>una revisión de sellos,</translation>
     </message>
     <message>
         <source>a point said:</source>
-        <translation type="unfinished"></translation>
+        <translation>un punto dicho:</translation>
     </message>
     <message>
         <source>a note:</source>
-        <translation type="unfinished"></translation>
+        <translation>una nota:</translation>
     </message>
     <message>
         <source>questions,</source>
-        <translation type="unfinished"></translation>
+        <translation>preguntas,</translation>
     </message>
     <message>
         <source>the end of questions,</source>
-        <translation type="unfinished"></translation>
+        <translation>el final de las preguntas,</translation>
     </message>
     <message>
         <source>a reading,</source>
-        <translation type="unfinished"></translation>
+        <translation>una lectura,</translation>
     </message>
     <message>
         <source>a question put off:</source>
-        <translation type="unfinished"></translation>
+        <translation>una pregunta dejada:</translation>
     </message>
     <message>
         <source>a question answered,</source>
-        <translation type="unfinished"></translation>
+        <translation>una pregunta respondida,</translation>
     </message>
     <message>
         <source>a swap in</source>
-        <translation type="unfinished"></translation>
+        <translation>un cambio en</translation>
     </message>
     <message>
         <source>a jar counted in</source>
-        <translation type="unfinished"></translation>
+        <translation>un frasco contado en</translation>
     </message>
     <message>
         <source>the heat seen off,</source>
-        <translation type="unfinished"></translation>
+        <translation>el fuego visto apagado,</translation>
     </message>
     <message>
         <source>an undoing</source>
-        <translation type="unfinished"></translation>
+        <translation>un deshacer</translation>
     </message>
     <message>
         <source>the end of the class</source>
-        <translation type="unfinished"></translation>
+        <translation>el fin de la clase</translation>
     </message>
     <message>
         <source>the closing of the session</source>
-        <translation type="unfinished"></translation>
+        <translation>el cierre de la sesión</translation>
     </message>
     <message>
         <source>Batch record: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>Registro del lote: {}</translation>
     </message>
     <message>
         <source>REHEARSAL</source>
-        <translation type="unfinished"></translation>
+        <translation>ENSAYO</translation>
     </message>
     <message>
         <source>nothing was canned; times and counts are for practice only</source>
-        <translation type="unfinished"></translation>
+        <translation>no se envasó nada; tiempos y cuentas son solo de práctica</translation>
     </message>
     <message>
         <source>Session</source>
-        <translation type="unfinished"></translation>
+        <translation>Sesión</translation>
     </message>
     <message>
         <source>Class</source>
-        <translation type="unfinished"></translation>
+        <translation>Clase</translation>
     </message>
     <message>
         <source>Place</source>
-        <translation type="unfinished"></translation>
+        <translation>Lugar</translation>
     </message>
     <message>
         <source>Altitude</source>
-        <translation type="unfinished"></translation>
+        <translation>Altitud</translation>
     </message>
     <message>
         <source>Teacher</source>
-        <translation type="unfinished"></translation>
+        <translation>Docente</translation>
     </message>
     <message>
         <source>Helpers</source>
-        <translation type="unfinished"></translation>
+        <translation>Ayudantes</translation>
     </message>
     <message>
         <source>{} planned (names {})</source>
-        <translation type="unfinished"></translation>
+        <translation>{} previstos (nombres: {})</translation>
     </message>
     <message>
         <source>Boil watcher</source>
-        <translation type="unfinished"></translation>
+        <translation>Vigila el hervor</translation>
     </message>
     <message>
         <source>Stays to the end</source>
-        <translation type="unfinished"></translation>
+        <translation>Se queda hasta el final</translation>
     </message>
     <message>
         <source>Times</source>
-        <translation type="unfinished"></translation>
+        <translation>Horas</translation>
     </message>
     <message>
         <source>UTC, counted from the start of the session by the machine&apos;s own clock</source>
-        <translation type="unfinished"></translation>
+        <translation>UTC, contadas desde el inicio de la sesión con el reloj propio del equipo</translation>
     </message>
     <message>
         <source>Planned start</source>
-        <translation type="unfinished"></translation>
+        <translation>Inicio previsto</translation>
     </message>
     <message>
         <source>Started</source>
-        <translation type="unfinished"></translation>
+        <translation>Empezó</translation>
     </message>
     <message>
         <source>not started</source>
-        <translation type="unfinished"></translation>
+        <translation>no empezada</translation>
     </message>
     <message>
         <source>Closed</source>
-        <translation type="unfinished"></translation>
+        <translation>Cerrada</translation>
     </message>
     <message>
         <source>not closed yet</source>
-        <translation type="unfinished"></translation>
+        <translation>aún sin cerrar</translation>
     </message>
     <message>
         <source>Recipe</source>
-        <translation type="unfinished"></translation>
+        <translation>Receta</translation>
     </message>
     <message>
         <source>Source and edition</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuente y edición</translation>
     </message>
     <message>
         <source>Tested</source>
-        <translation type="unfinished"></translation>
+        <translation>Probada</translation>
     </message>
     <message>
         <source>NOT held against a tested recipe: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>NO comparada con una receta probada: {}</translation>
     </message>
     <message>
         <source>Jars planned</source>
-        <translation type="unfinished"></translation>
+        <translation>Frascos previstos</translation>
     </message>
     <message>
         <source>Ingredients planned</source>
-        <translation type="unfinished"></translation>
+        <translation>Ingredientes previstos</translation>
     </message>
     <message>
         <source>Produce, its origin</source>
-        <translation type="unfinished"></translation>
+        <translation>Producto y su origen</translation>
     </message>
     <message>
         <source>Acid</source>
-        <translation type="unfinished"></translation>
+        <translation>Ácido</translation>
     </message>
     <message>
         <source>kind and amount as planned above; strength as bought {}</source>
-        <translation type="unfinished"></translation>
+        <translation>clase y cantidad según lo previsto arriba; fuerza según compra: {}</translation>
     </message>
     <message>
         <source>Lids</source>
-        <translation type="unfinished"></translation>
+        <translation>Tapas</translation>
     </message>
     <message>
         <source>Headspace as filled</source>
-        <translation type="unfinished"></translation>
+        <translation>Espacio libre al llenar</translation>
     </message>
     <message>
         <source>pH, if taken</source>
-        <translation type="unfinished"></translation>
+        <translation>pH, si se midió</translation>
     </message>
     <message>
         <source>Allergens</source>
-        <translation type="unfinished"></translation>
+        <translation>Alérgenos</translation>
     </message>
     <message>
         <source>Shelf life</source>
-        <translation type="unfinished"></translation>
+        <translation>Duración</translation>
     </message>
     <message>
         <source>Storage</source>
-        <translation type="unfinished"></translation>
+        <translation>Almacenamiento</translation>
     </message>
     <message>
         <source>Load {} of {}: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>Carga {} de {}: {}</translation>
     </message>
     <message>
         <source>Lot</source>
-        <translation type="unfinished"></translation>
+        <translation>Lote</translation>
     </message>
     <message>
         <source>none: not canned</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguno: no envasado</translation>
     </message>
     <message>
         <source>Canner</source>
-        <translation type="unfinished"></translation>
+        <translation>Envasadora</translation>
     </message>
     <message>
         <source>Burner</source>
-        <translation type="unfinished"></translation>
+        <translation>Quemador</translation>
     </message>
     <message>
         <source>Method, pack, jar</source>
-        <translation type="unfinished"></translation>
+        <translation>Método, envasado, frasco</translation>
     </message>
     <message>
         <source>{}, {} pack, {}</source>
-        <translation type="unfinished"></translation>
+        <translation>{}, envasado {}, {}</translation>
     </message>
     <message>
         <source>Start temperature</source>
-        <translation type="unfinished"></translation>
+        <translation>Temperatura inicial</translation>
     </message>
     <message>
         <source>Lowered</source>
-        <translation type="unfinished"></translation>
+        <translation>Bajada</translation>
     </message>
     <message>
         <source>not lowered</source>
-        <translation type="unfinished"></translation>
+        <translation>sin bajar</translation>
     </message>
     <message>
         <source>Water confirmed</source>
-        <translation type="unfinished"></translation>
+        <translation>Agua confirmada</translation>
     </message>
     <message>
         <source>not confirmed</source>
-        <translation type="unfinished"></translation>
+        <translation>sin confirmar</translation>
     </message>
     <message>
         <source>Venting required</source>
-        <translation type="unfinished"></translation>
+        <translation>Purga requerida</translation>
     </message>
     <message>
         <source>Steam seen at</source>
-        <translation type="unfinished"></translation>
+        <translation>Vapor visto a las</translation>
     </message>
     <message>
         <source>not seen</source>
-        <translation type="unfinished"></translation>
+        <translation>no visto</translation>
     </message>
     <message>
         <source>{}, entered {}</source>
-        <translation type="unfinished"></translation>
+        <translation>{}, anotado {}</translation>
     </message>
     <message>
         <source>Vent closed at</source>
-        <translation type="unfinished"></translation>
+        <translation>Salida cerrada a las</translation>
     </message>
     <message>
         <source>{}, after {}</source>
-        <translation type="unfinished"></translation>
+        <translation>{}, tras {}</translation>
     </message>
     <message>
         <source>STEAM LOST at</source>
-        <translation type="unfinished"></translation>
+        <translation>VAPOR PERDIDO a las</translation>
     </message>
     <message>
         <source>{}, after {}; the full {} start again</source>
-        <translation type="unfinished"></translation>
+        <translation>{}, tras {}; los {} completos empiezan de nuevo</translation>
     </message>
     <message>
         <source>Gauge pressure required</source>
-        <translation type="unfinished"></translation>
+        <translation>Presión manométrica requerida</translation>
     </message>
     <message>
         <source>{} psi</source>
-        <translation type="unfinished"></translation>
+        <translation>{} psi</translation>
     </message>
     <message>
         <source>Boil seen at</source>
-        <translation type="unfinished"></translation>
+        <translation>Hervor visto a las</translation>
     </message>
     <message>
         <source>BOIL LOST at</source>
-        <translation type="unfinished"></translation>
+        <translation>HERVOR PERDIDO a las</translation>
     </message>
     <message>
         <source>Full steam seen at</source>
-        <translation type="unfinished"></translation>
+        <translation>Pleno vapor visto a las</translation>
     </message>
     <message>
         <source>Pressure reached at</source>
-        <translation type="unfinished"></translation>
+        <translation>Presión alcanzada a las</translation>
     </message>
     <message>
         <source>PRESSURE LOST at</source>
-        <translation type="unfinished"></translation>
+        <translation>PRESIÓN PERDIDA a las</translation>
     </message>
     <message>
         <source>Process time required</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiempo de proceso requerido</translation>
     </message>
     <message>
         <source>Table row and band</source>
-        <translation type="unfinished"></translation>
+        <translation>Fila y banda de la tabla</translation>
     </message>
     <message>
         <source>Table source</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuente de la tabla</translation>
     </message>
     <message>
         <source>Row from memory</source>
-        <translation type="unfinished"></translation>
+        <translation>Fila de memoria</translation>
     </message>
     <message>
         <source>held against the page by {} on {}</source>
-        <translation type="unfinished"></translation>
+        <translation>comparada con la página por {} el {}</translation>
     </message>
     <message>
         <source>{} psi, </source>
-        <translation type="unfinished"></translation>
+        <translation>{} psi, </translation>
     </message>
     <message>
         <source>{}, {}entered {}</source>
-        <translation type="unfinished"></translation>
+        <translation>{}, {}anotado {}</translation>
     </message>
     <message>
         <source>Count complete at</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuenta completa a las</translation>
     </message>
     <message>
         <source>not completed: set aside before</source>
-        <translation type="unfinished"></translation>
+        <translation>incompleta: apartada antes</translation>
     </message>
     <message>
         <source>not completed</source>
-        <translation type="unfinished"></translation>
+        <translation>incompleta</translation>
     </message>
     <message>
         <source>not completed; due at {}</source>
-        <translation type="unfinished"></translation>
+        <translation>incompleta; toca a las {}</translation>
     </message>
     <message>
         <source>Unwatched time</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiempo sin vigilar</translation>
     </message>
     <message>
         <source>none</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguno</translation>
     </message>
     <message>
         <source>nobody vouched for the boil</source>
-        <translation type="unfinished"></translation>
+        <translation>nadie avaló el hervor</translation>
     </message>
     <message>
         <source>vouched for, name not recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>avalado, nombre no registrado</translation>
     </message>
     <message>
         <source>vouched for by {}</source>
-        <translation type="unfinished"></translation>
+        <translation>avalado por {}</translation>
     </message>
     <message>
         <source>Heat off</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuego apagado</translation>
     </message>
     <message>
         <source>not turned off</source>
-        <translation type="unfinished"></translation>
+        <translation>sin apagar</translation>
     </message>
     <message>
         <source>Process time kept</source>
-        <translation type="unfinished"></translation>
+        <translation>Tiempo de proceso cumplido</translation>
     </message>
     <message>
         <source>Pressure gone</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin presión</translation>
     </message>
     <message>
         <source>not seen to be gone</source>
-        <translation type="unfinished"></translation>
+        <translation>no se vio que se fuera</translation>
     </message>
     <message>
         <source>Lifted</source>
-        <translation type="unfinished"></translation>
+        <translation>Sacada</translation>
     </message>
     <message>
         <source>not lifted</source>
-        <translation type="unfinished"></translation>
+        <translation>sin sacar</translation>
     </message>
     <message>
         <source>SET ASIDE at</source>
-        <translation type="unfinished"></translation>
+        <translation>APARTADA a las</translation>
     </message>
     <message>
         <source>SEAL CHECK DUE</source>
-        <translation type="unfinished"></translation>
+        <translation>REVISAR SELLOS</translation>
     </message>
     <message>
         <source>from {} to {}</source>
-        <translation type="unfinished"></translation>
+        <translation>de {} a {}</translation>
     </message>
     <message>
         <source>before the jars had cooled 12 h</source>
-        <translation type="unfinished"></translation>
+        <translation>antes de que los frascos se enfriaran 12 h</translation>
     </message>
     <message>
         <source>Seals counted before</source>
-        <translation type="unfinished"></translation>
+        <translation>Sellos contados antes</translation>
     </message>
     <message>
         <source>{}, by {}: {} sealed, {} unsealed, {} broken; corrected since{}{}</source>
-        <translation type="unfinished"></translation>
+        <translation>{}, por {}: {} sellados, {} sin sellar, {} rotos; corregido después{}{}</translation>
     </message>
     <message>
         <source>SEALS CHECKED EARLY</source>
-        <translation type="unfinished"></translation>
+        <translation>SELLOS REVISADOS ANTES</translation>
     </message>
     <message>
         <source>Seals checked</source>
-        <translation type="unfinished"></translation>
+        <translation>Sellos revisados</translation>
     </message>
     <message>
         <source>Jars out</source>
-        <translation type="unfinished"></translation>
+        <translation>Frascos fuera</translation>
     </message>
     <message>
         <source>{} of {} planned: {} sealed, {} unsealed, {} broken</source>
-        <translation type="unfinished"></translation>
+        <translation>{} de {} previstos: {} sellados, {} sin sellar, {} rotos</translation>
     </message>
     <message>
         <source>Unsealed jars went</source>
-        <translation type="unfinished"></translation>
+        <translation>Los sin sellar fueron</translation>
     </message>
     <message>
         <source>none were unsealed</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguno quedó sin sellar</translation>
     </message>
     <message>
         <source>not counted yet</source>
-        <translation type="unfinished"></translation>
+        <translation>aún sin contar</translation>
     </message>
     <message>
         <source>Disposition</source>
-        <translation type="unfinished"></translation>
+        <translation>Destino</translation>
     </message>
     <message>
         <source> load {}</source>
-        <translation type="unfinished"></translation>
+        <translation> carga {}</translation>
     </message>
     <message>
         <source>swapped in{}: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>cambiado{}: {}</translation>
     </message>
     <message>
         <source>read {}{}</source>
-        <translation type="unfinished"></translation>
+        <translation>leído {}{}</translation>
     </message>
     <message>
         <source>skipped{}: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>omitido{}: {}</translation>
     </message>
     <message>
         <source>taken back: {}{}</source>
-        <translation type="unfinished"></translation>
+        <translation>deshecho: {}{}</translation>
     </message>
     <message>
         <source>Departures and notes</source>
-        <translation type="unfinished"></translation>
+        <translation>Desviaciones y notas</translation>
     </message>
     <message>
         <source>Departures</source>
-        <translation type="unfinished"></translation>
+        <translation>Desviaciones</translation>
     </message>
     <message>
         <source>none recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguna registrada</translation>
     </message>
     <message>
         <source>Review</source>
-        <translation type="unfinished"></translation>
+        <translation>Revisión</translation>
     </message>
     <message>
         <source>Reviewed by, date</source>
-        <translation type="unfinished"></translation>
+        <translation>Revisado por, fecha</translation>
     </message>
     <message>
         <source>Initials</source>
-        <translation type="unfinished"></translation>
+        <translation>Iniciales</translation>
     </message>
     <message>
         <source>Safety</source>
-        <translation type="unfinished"></translation>
+        <translation>Seguridad</translation>
     </message>
     <message>
         <source>it is missing</source>
-        <translation type="unfinished"></translation>
+        <translation>falta</translation>
     </message>
     <message>
         <source>its kind {}, boot identity {} or cause {} is not known</source>
-        <translation type="unfinished"></translation>
+        <translation>su tipo {}, identidad de arranque {} o causa {} no se conoce</translation>
     </message>
     <message>
         <source>its activity {} is not in the session&apos;s network</source>
-        <translation type="unfinished"></translation>
+        <translation>su actividad {} no está en la red de la sesión</translation>
     </message>
     <message>
         <source>its load {} is not one of the session&apos;s {}</source>
-        <translation type="unfinished"></translation>
+        <translation>su carga {} no es una de las {} de la sesión</translation>
     </message>
     <message>
         <source>its moment or its value is out of range</source>
-        <translation type="unfinished"></translation>
+        <translation>su momento o su valor está fuera de rango</translation>
     </message>
     <message>
         <source>a count of jars is below zero or too large</source>
-        <translation type="unfinished"></translation>
+        <translation>una cuenta de frascos está bajo cero o es demasiado grande</translation>
     </message>
     <message>
         <source>session {}, event {}: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>sesión {}, suceso {}: {}</translation>
     </message>
     <message>
         <source>session {}: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>sesión {}: {}</translation>
     </message>
     <message>
         <source>{} has no &quot;{}&quot;</source>
-        <translation type="unfinished"></translation>
+        <translation>{} no tiene &quot;{}&quot;</translation>
     </message>
     <message>
         <source>&quot;{}&quot; of {} is of the wrong kind</source>
-        <translation type="unfinished"></translation>
+        <translation>&quot;{}&quot; de {} es del tipo equivocado</translation>
     </message>
     <message>
         <source>&quot;{}&quot; of {} is not a moment: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>&quot;{}&quot; de {} no es un momento: {}</translation>
     </message>
     <message>
         <source>&quot;{}&quot; of {} is out of range: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>&quot;{}&quot; de {} está fuera de rango: {}</translation>
     </message>
     <message>
         <source>{} is not known: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>{} no se conoce: {}</translation>
     </message>
     <message>
         <source>event {}</source>
-        <translation type="unfinished"></translation>
+        <translation>suceso {}</translation>
     </message>
     <message>
         <source>the kind of event {}</source>
-        <translation type="unfinished"></translation>
+        <translation>el tipo del suceso {}</translation>
     </message>
     <message>
         <source>the cause of event {}</source>
-        <translation type="unfinished"></translation>
+        <translation>la causa del suceso {}</translation>
     </message>
     <message>
         <source>the boot identity of event {}</source>
-        <translation type="unfinished"></translation>
+        <translation>la identidad de arranque del suceso {}</translation>
     </message>
     <message>
         <source>the activity of event {}</source>
-        <translation type="unfinished"></translation>
+        <translation>la actividad del suceso {}</translation>
     </message>
     <message>
         <source>the load of event {} is not one of the session&apos;s {}</source>
-        <translation type="unfinished"></translation>
+        <translation>la carga del suceso {} no es una de las {} de la sesión</translation>
     </message>
     <message>
         <source>&quot;boot_ms&quot; of event {} is out of range: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>&quot;boot_ms&quot; del suceso {} está fuera de rango: {}</translation>
     </message>
     <message>
         <source>&quot;value&quot; of event {} is out of range: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>&quot;value&quot; del suceso {} está fuera de rango: {}</translation>
     </message>
     <message>
         <source>the network is not sound: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>la red no es válida: {}</translation>
     </message>
     <message>
         <source>the id of the session is not one of ours: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>el id de la sesión no es de los nuestros: {}</translation>
     </message>
     <message>
         <source>the file is longer than {} MiB</source>
-        <translation type="unfinished"></translation>
+        <translation>el archivo supera {} MiB</translation>
     </message>
     <message>
         <source>the file cannot be read</source>
-        <translation type="unfinished"></translation>
+        <translation>el archivo no se puede leer</translation>
     </message>
     <message>
         <source>the document is too long</source>
-        <translation type="unfinished"></translation>
+        <translation>el documento es demasiado largo</translation>
     </message>
     <message>
         <source>it nests deeper than {} levels</source>
-        <translation type="unfinished"></translation>
+        <translation>se anida a más de {} niveles</translation>
     </message>
     <message>
         <source>this is not a whole JSON document</source>
-        <translation type="unfinished"></translation>
+        <translation>esto no es un documento JSON completo</translation>
     </message>
     <message>
         <source>this is not a session: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>esto no es una sesión: {}</translation>
     </message>
     <message>
         <source>the altitude {} cannot be read</source>
-        <translation type="unfinished"></translation>
+        <translation>la altitud {} no se puede leer</translation>
     </message>
     <message>
         <source>load {} of {}: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>carga {} de {}: {}</translation>
     </message>
     <message>
         <source>load {}: its {} of {} are not those of the published table</source>
-        <translation type="unfinished"></translation>
+        <translation>carga {}: sus {} de {} no son los de la tabla publicada</translation>
     </message>
     <message>
         <source>the session never started</source>
-        <translation type="unfinished"></translation>
+        <translation>la sesión nunca empezó</translation>
     </message>
     <message>
         <source>its start is more than a day from the day it is filed under</source>
-        <translation type="unfinished"></translation>
+        <translation>su inicio está a más de un día del día en que está archivada</translation>
     </message>
     <message>
         <source>event {} is missing</source>
-        <translation type="unfinished"></translation>
+        <translation>falta el suceso {}</translation>
     </message>
     <message>
         <source>the class is not closed yet; close it where it runs, then bring it here</source>
-        <translation type="unfinished"></translation>
+        <translation>la clase aún no está cerrada; ciérrela donde se da y luego tráigala aquí</translation>
     </message>
     <message>
         <source>checked {}, {} of {} sealed; this label is for sealed jars only</source>
-        <translation type="unfinished"></translation>
+        <translation>revisado {}, {} de {} sellados; esta etiqueta es solo para frascos sellados</translation>
     </message>
     <message>
         <source>check by {}</source>
-        <translation type="unfinished"></translation>
+        <translation>revisar antes de {}</translation>
     </message>
     <message>
         <source>the seals were checked and no jar had sealed</source>
-        <translation type="unfinished"></translation>
+        <translation>los sellos se revisaron y ningún frasco selló</translation>
     </message>
     <message>
         <source>set aside: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>apartada: {}</translation>
     </message>
     <message>
         <source>this load has not been processed and lifted</source>
-        <translation type="unfinished"></translation>
+        <translation>esta carga no se ha procesado y sacado</translation>
     </message>
     <message>
         <source>{} (from the day canned)</source>
-        <translation type="unfinished"></translation>
+        <translation>{} (desde el día de envasado)</translation>
     </message>
     <message>
         <source>not for a jar</source>
-        <translation type="unfinished"></translation>
+        <translation>no es para un frasco</translation>
     </message>
     <message>
         <source>Contents</source>
-        <translation type="unfinished"></translation>
+        <translation>Contenido</translation>
     </message>
     <message>
         <source>NO LABEL</source>
-        <translation type="unfinished"></translation>
+        <translation>SIN ETIQUETA</translation>
     </message>
     <message>
         <source>Labels</source>
-        <translation type="unfinished"></translation>
+        <translation>Etiquetas</translation>
     </message>
     <message>
         <source>for {} jar{}</source>
-        <translation type="unfinished"></translation>
+        <translation>para {} frasco{}</translation>
     </message>
     <message>
         <source>Canned</source>
-        <translation type="unfinished"></translation>
+        <translation>Envasado</translation>
     </message>
     <message>
         <source>Made at</source>
-        <translation type="unfinished"></translation>
+        <translation>Hecho en</translation>
     </message>
     <message>
         <source>Best by</source>
-        <translation type="unfinished"></translation>
+        <translation>Mejor antes de</translation>
     </message>
     <message>
         <source>Seals</source>
-        <translation type="unfinished"></translation>
+        <translation>Sellos</translation>
     </message>
     <message>
         <source>Once open</source>
-        <translation type="unfinished"></translation>
+        <translation>Una vez abierto</translation>
     </message>
     <message>
         <source>refrigerate after opening</source>
-        <translation type="unfinished"></translation>
+        <translation>refrigere después de abrir</translation>
     </message>
     <message>
         <source>event {} cannot follow event {} of session {}</source>
-        <translation type="unfinished"></translation>
+        <translation>el suceso {} no puede seguir al suceso {} de la sesión {}</translation>
     </message>
     <message>
         <source>event {} names activity {}, and there are {}</source>
-        <translation type="unfinished"></translation>
+        <translation>el suceso {} nombra la actividad {}, y hay {}</translation>
     </message>
     <message>
         <source>the logbook was opened for reading only</source>
-        <translation type="unfinished"></translation>
+        <translation>la bitácora se abrió solo para leer</translation>
     </message>
     <message>
         <source>no session begins with {}</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguna sesión empieza con {}</translation>
     </message>
     <message>
         <source>more than one session begins with {}</source>
-        <translation type="unfinished"></translation>
+        <translation>más de una sesión empieza con {}</translation>
     </message>
     <message>
         <source>session {} is here already and tells something else</source>
-        <translation type="unfinished"></translation>
+        <translation>la sesión {} ya está aquí y cuenta otra cosa</translation>
     </message>
     <message>
         <source>the folder cannot be made</source>
-        <translation type="unfinished"></translation>
+        <translation>no se puede crear la carpeta</translation>
     </message>
     <message>
         <source>the folder&apos;s rights cannot be set</source>
-        <translation type="unfinished"></translation>
+        <translation>no se pueden fijar los permisos de la carpeta</translation>
     </message>
     <message>
         <source>the logbook cannot be opened</source>
-        <translation type="unfinished"></translation>
+        <translation>no se puede abrir la bitácora</translation>
     </message>
     <message>
         <source>the logbook cannot be opened: this is not a file</source>
-        <translation type="unfinished"></translation>
+        <translation>no se puede abrir la bitácora: esto no es un archivo</translation>
     </message>
     <message>
         <source>the logbook&apos;s rights cannot be set</source>
-        <translation type="unfinished"></translation>
+        <translation>no se pueden fijar los permisos de la bitácora</translation>
     </message>
     <message>
         <source>the logbook has version {} of its layout and must first be opened for writing, which brings it to version {}</source>
-        <translation type="unfinished"></translation>
+        <translation>la bitácora tiene la versión {} de su formato y debe abrirse primero para escribir, lo que la lleva a la versión {}</translation>
     </message>
     <message>
         <source>the file cannot be made</source>
-        <translation type="unfinished"></translation>
+        <translation>no se puede crear el archivo</translation>
     </message>
     <message>
         <source>the file&apos;s rights cannot be set</source>
-        <translation type="unfinished"></translation>
+        <translation>no se pueden fijar los permisos del archivo</translation>
     </message>
     <message>
         <source>the lock file cannot be opened</source>
-        <translation type="unfinished"></translation>
+        <translation>no se puede abrir el archivo de bloqueo</translation>
     </message>
     <message>
         <source>a live session is already running in this logbook</source>
-        <translation type="unfinished"></translation>
+        <translation>ya hay una sesión en vivo en esta bitácora</translation>
     </message>
     <message>
         <source>the logbook cannot be locked</source>
-        <translation type="unfinished"></translation>
+        <translation>no se puede bloquear la bitácora</translation>
     </message>
     <message>
         <source>the logbook may be read but not written</source>
-        <translation type="unfinished"></translation>
+        <translation>la bitácora se puede leer pero no escribir</translation>
     </message>
     <message>
         <source>the disk does not carry a write-ahead log</source>
-        <translation type="unfinished"></translation>
+        <translation>el disco no admite un diario de escritura anticipada</translation>
     </message>
     <message>
         <source>another program is writing to the logbook</source>
-        <translation type="unfinished"></translation>
+        <translation>otro programa está escribiendo en la bitácora</translation>
     </message>
     <message>
         <source>another program has written to this session</source>
-        <translation type="unfinished"></translation>
+        <translation>otro programa escribió en esta sesión</translation>
     </message>
     <message>
         <source>this is not a logbook</source>
-        <translation type="unfinished"></translation>
+        <translation>esto no es una bitácora</translation>
     </message>
     <message>
         <source>the logbook is damaged</source>
-        <translation type="unfinished"></translation>
+        <translation>la bitácora está dañada</translation>
     </message>
     <message>
         <source>the logbook cannot be read or written</source>
-        <translation type="unfinished"></translation>
+        <translation>la bitácora no se puede leer ni escribir</translation>
     </message>
     <message>
         <source>Rack in, half full of water, highest heat, lid on</source>
-        <translation type="unfinished"></translation>
+        <translation>Rejilla dentro, agua hasta la mitad, fuego al máximo, tapa puesta</translation>
     </message>
     <message>
         <source>Jars upright, water {} over the lids, lid on, highest heat</source>
-        <translation type="unfinished"></translation>
+        <translation>Frascos derechos, agua {} sobre las tapas, tapa puesta, fuego al máximo</translation>
     </message>
     <message>
         <source>Water {} over the lids, lid on</source>
-        <translation type="unfinished"></translation>
+        <translation>Agua {} sobre las tapas, tapa puesta</translation>
     </message>
     <message>
         <source>Bring the canner to a full rolling boil</source>
-        <translation type="unfinished"></translation>
+        <translation>Lleve la envasadora a pleno hervor</translation>
     </message>
     <message>
         <source>Full rolling boil all over, lid on</source>
-        <translation type="unfinished"></translation>
+        <translation>Hervor pleno en toda la superficie, tapa puesta</translation>
     </message>
     <message>
         <source>Lid on; the boil must not stop; jars stay covered</source>
-        <translation type="unfinished"></translation>
+        <translation>Tapa puesta; el hervor no debe parar; los frascos siguen cubiertos</translation>
     </message>
     <message>
         <source>Turn the heat off, take the lid off</source>
-        <translation type="unfinished"></translation>
+        <translation>Apague el fuego, quite la tapa</translation>
     </message>
     <message>
         <source>Wait five minutes before lifting</source>
-        <translation type="unfinished"></translation>
+        <translation>Espere cinco minutos antes de sacar</translation>
     </message>
     <message>
         <source>Lift</source>
-        <translation type="unfinished"></translation>
+        <translation>Saque</translation>
     </message>
     <message>
         <source>Rack in, water in the base as its maker says, highest heat, lid on</source>
-        <translation type="unfinished"></translation>
+        <translation>Rejilla dentro, agua en la base como dice su fabricante, fuego al máximo, tapa puesta</translation>
     </message>
     <message>
         <source>Hot jars upright on the rack, with little time to cool, lid on, highest heat</source>
-        <translation type="unfinished"></translation>
+        <translation>Frascos calientes derechos en la rejilla, sin tiempo de enfriarse, tapa puesta, fuego al máximo</translation>
     </message>
     <message>
         <source>Base filled with water as its maker says, lid on</source>
-        <translation type="unfinished"></translation>
+        <translation>Base llena de agua como dice su fabricante, tapa puesta</translation>
     </message>
     <message>
         <source>Bring the canner to a full column of steam</source>
-        <translation type="unfinished"></translation>
+        <translation>Lleve la envasadora a una columna plena de vapor</translation>
     </message>
     <message>
         <source>Unbroken column of steam, 8 in or longer, at {:.0f} °F ({:.0f} °C)</source>
-        <translation type="unfinished"></translation>
+        <translation>Columna continua de vapor, de 8 in o más, a {:.0f} °F ({:.0f} °C)</translation>
     </message>
     <message>
         <source>The steam must not stop; the lid is not opened for any reason</source>
-        <translation type="unfinished"></translation>
+        <translation>El vapor no debe parar; la tapa no se abre por ningún motivo</translation>
     </message>
     <message>
         <source>Rack in, 2 to 3 in of hot water, highest heat, lid not locked yet</source>
-        <translation type="unfinished"></translation>
+        <translation>Rejilla dentro, 2 a 3 in de agua caliente, fuego al máximo, tapa aún sin asegurar</translation>
     </message>
     <message>
         <source>Jars upright on the rack, 2 to 3 in of water, lid locked, vent open, highest heat</source>
-        <translation type="unfinished"></translation>
+        <translation>Frascos derechos en la rejilla, 2 a 3 in de agua, tapa asegurada, salida abierta, fuego al máximo</translation>
     </message>
     <message>
         <source>2 to 3 in of water in the bottom, lid locked, vent open</source>
-        <translation type="unfinished"></translation>
+        <translation>2 a 3 in de agua en el fondo, tapa asegurada, salida abierta</translation>
     </message>
     <message>
         <source>Bring the canner to a steady column of steam</source>
-        <translation type="unfinished"></translation>
+        <translation>Lleve la envasadora a una columna constante de vapor</translation>
     </message>
     <message>
         <source>Steam leaves the vent in a strong, steady funnel</source>
-        <translation type="unfinished"></translation>
+        <translation>El vapor sale en un chorro fuerte y constante</translation>
     </message>
     <message>
         <source>Gauge at {} psi or a little over, never below</source>
-        <translation type="unfinished"></translation>
+        <translation>Manómetro en {} psi o un poco más, nunca menos</translation>
     </message>
     <message>
         <source>The {} psi weight keeps rocking as its maker says</source>
-        <translation type="unfinished"></translation>
+        <translation>La pesa de {} psi sigue meciéndose como dice su fabricante</translation>
     </message>
     <message>
         <source>Open the petcock</source>
-        <translation type="unfinished"></translation>
+        <translation>Abra la llave de vapor</translation>
     </message>
     <message>
         <source>Take the weight off</source>
-        <translation type="unfinished"></translation>
+        <translation>Quite la pesa</translation>
     </message>
     <message>
         <source>Wait ten minutes, then open the lid away from the face</source>
-        <translation type="unfinished"></translation>
+        <translation>Espere diez minutos y abra la tapa lejos de la cara</translation>
     </message>
     <message>
         <source>Open the lid, lift</source>
-        <translation type="unfinished"></translation>
+        <translation>Abra la tapa, saque</translation>
     </message>
     <message>
         <source>shut the petcock</source>
-        <translation type="unfinished"></translation>
+        <translation>cierre la llave de vapor</translation>
     </message>
     <message>
         <source>put the {} psi weight on</source>
-        <translation type="unfinished"></translation>
+        <translation>ponga la pesa de {} psi</translation>
     </message>
     <message>
         <source>Gauge at {} psi or more</source>
-        <translation type="unfinished"></translation>
+        <translation>Manómetro en {} psi o más</translation>
     </message>
     <message>
         <source>The {} psi weight jiggles or rocks as its maker says</source>
-        <translation type="unfinished"></translation>
+        <translation>La pesa de {} psi se agita o se mece como dice su fabricante</translation>
     </message>
     <message>
         <source>under 1 %</source>
-        <translation type="unfinished"></translation>
+        <translation>menos de 1 %</translation>
     </message>
     <message>
         <source>over 99 %</source>
-        <translation type="unfinished"></translation>
+        <translation>más de 99 %</translation>
     </message>
     <message>
         <source>expected one number without a unit, as in &quot;1/2&quot;</source>
-        <translation type="unfinished"></translation>
+        <translation>se esperaba un número sin unidad, como &quot;1/2&quot;</translation>
     </message>
     <message>
         <source>must be above 0 and at most 10 batches</source>
-        <translation type="unfinished"></translation>
+        <translation>debe ser más de 0 y como máximo 10 tandas</translation>
     </message>
     <message>
         <source>{} must be relative to the class file, with &quot;/&quot; between folders</source>
-        <translation type="unfinished"></translation>
+        <translation>{} debe ser relativo al archivo de la clase, con &quot;/&quot; entre carpetas</translation>
     </message>
     <message>
         <source>{} leaves the folder above the class file&apos;s own</source>
-        <translation type="unfinished"></translation>
+        <translation>{} sale de la carpeta superior a la del archivo de la clase</translation>
     </message>
     <message>
         <source>venue: {} has no altitude, and without it no process time is known</source>
-        <translation type="unfinished"></translation>
+        <translation>venue: {} no tiene altitud, y sin ella no se conoce ningún tiempo de procesamiento</translation>
     </message>
     <message>
         <source>slot: opening and closing leave no time in it</source>
-        <translation type="unfinished"></translation>
+        <translation>slot: la apertura y el cierre no dejan tiempo en él</translation>
     </message>
     <message>
         <source>made_ahead: {} has no stage {}</source>
-        <translation type="unfinished"></translation>
+        <translation>made_ahead: {} no tiene la etapa {}</translation>
     </message>
     <message>
         <source>made_ahead: {} is there already</source>
-        <translation type="unfinished"></translation>
+        <translation>made_ahead: {} ya está</translation>
     </message>
     <message>
         <source>made_ahead: step {} comes after {}, which is not made ahead</source>
-        <translation type="unfinished"></translation>
+        <translation>made_ahead: el paso {} va después de {}, que no se hace antes</translation>
     </message>
     <message>
         <source>jar: {} is tested up to {} jars, not for a {}</source>
-        <translation type="unfinished"></translation>
+        <translation>jar: {} está probada hasta frascos {}, no para {}</translation>
     </message>
     <message>
         <source>jars: {} found; this much of the batch fills at most {} {} jars</source>
-        <translation type="unfinished"></translation>
+        <translation>jars: se encontraron {}; esta parte de la tanda llena como máximo {} frascos {}</translation>
     </message>
     <message>
         <source>canner: {} has no canner {}</source>
-        <translation type="unfinished"></translation>
+        <translation>canner: {} no tiene la envasadora {}</translation>
     </message>
     <message>
         <source>jar: {} takes no {} jars</source>
-        <translation type="unfinished"></translation>
+        <translation>jar: {} no admite frascos {}</translation>
     </message>
     <message>
         <source>recipe: {} is a dish of this class already; raise its batch instead</source>
-        <translation type="unfinished"></translation>
+        <translation>recipe: {} ya es un plato de esta clase; aumente su tanda</translation>
     </message>
     <message>
         <source>may_drop: a point that must be said is never dropped</source>
-        <translation type="unfinished"></translation>
+        <translation>may_drop: un punto que hay que decir nunca se omite</translation>
     </message>
     <message>
         <source>dish: a class has at least one dish</source>
-        <translation type="unfinished"></translation>
+        <translation>dish: una clase tiene al menos un plato</translation>
     </message>
     <message>
         <source> and </source>
-        <translation type="unfinished"></translation>
+        <translation> y </translation>
     </message>
     <message>
         <source>&quot;{}&quot; (at least {})</source>
-        <translation type="unfinished"></translation>
+        <translation>&quot;{}&quot; (al menos {})</translation>
     </message>
     <message>
         <source>&quot;{}&quot; must be followed by &quot;{}&quot; within {}, but {} must come between</source>
-        <translation type="unfinished"></translation>
+        <translation>tras &quot;{}&quot; debe venir &quot;{}&quot; en {}, pero {} debe ir en medio</translation>
     </message>
     <message>
         <source>{}&quot;{}&quot; followed by &quot;{}&quot; within {}</source>
-        <translation type="unfinished"></translation>
+        <translation>{}tras &quot;{}&quot; viene &quot;{}&quot; en {}</translation>
     </message>
     <message>
         <source>these limits cannot all be kept: {}; they leave {} in all, but {} must come between, {} in all</source>
-        <translation type="unfinished"></translation>
+        <translation>estos límites no se pueden respetar todos: {}; dejan {} en total, pero {} debe ir en medio, {} en total</translation>
     </message>
     <message>
         <source>&quot;{}&quot; can never start: a station it needs is held by something that waits for it; free the station first, or bring one more</source>
-        <translation type="unfinished"></translation>
+        <translation>&quot;{}&quot; nunca puede empezar: una estación que necesita está ocupada por algo que lo espera; libere antes la estación o traiga una más</translation>
     </message>
     <message>
         <source>start &quot;{}&quot; later</source>
-        <translation type="unfinished"></translation>
+        <translation>empiece &quot;{}&quot; más tarde</translation>
     </message>
     <message>
         <source>safe</source>
-        <translation type="unfinished"></translation>
+        <translation>seguro</translation>
     </message>
     <message>
         <source>good</source>
-        <translation type="unfinished"></translation>
+        <translation>bueno</translation>
     </message>
     <message>
         <source>the kitchen ends {} after it must be empty; make a stage ahead or drop the last load</source>
-        <translation type="unfinished"></translation>
+        <translation>la cocina termina {} después de cuando debe quedar vacía; haga una etapa antes u omita la última carga</translation>
     </message>
     <message>
         <source>the kitchen ends at {}, {} after the class, and nobody is named to stay; name a kitchen closer</source>
-        <translation type="unfinished"></translation>
+        <translation>la cocina termina a las {}, {} después de la clase, y no se nombra a nadie que se quede; nombre a quien cierre la cocina</translation>
     </message>
     <message>
         <source>no wait is long enough to say &quot;{}&quot; ({}); say it over the work, or tie it to a step</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguna espera basta para decir &quot;{}&quot; ({}); dígalo durante el trabajo o únalo a un paso</translation>
     </message>
     <message>
         <source>the {} of &quot;{}&quot; takes {} lines of {} characters in letters that can be read from the counter, and a 15.6-inch screen has room for {}; {}bring the screen nearer</source>
-        <translation type="unfinished"></translation>
+        <translation>{} de &quot;{}&quot; ocupa {} líneas de {} caracteres en letras que se leen desde el mostrador, y una pantalla de 15.6 pulgadas tiene lugar para {}; {}acerque la pantalla</translation>
     </message>
     <message>
         <source>shorten it, or </source>
-        <translation type="unfinished"></translation>
+        <translation>acórtelo, o </translation>
     </message>
     <message>
         <source>title</source>
-        <translation type="unfinished"></translation>
+        <translation>el título</translation>
     </message>
     <message>
         <source>end-point</source>
-        <translation type="unfinished"></translation>
+        <translation>el punto final</translation>
     </message>
     <message>
         <source>looks come {} late in all; ask for a helper, or start less at once</source>
-        <translation type="unfinished"></translation>
+        <translation>las miradas llegan en total {} tarde; pida un ayudante o empiece menos a la vez</translation>
     </message>
     <message>
         <source> (not to be left)</source>
-        <translation type="unfinished"></translation>
+        <translation> (no se puede dejar)</translation>
     </message>
     <message>
         <source>{} &quot;{}&quot; {} {}{} at {}{}; {}</source>
-        <translation type="unfinished"></translation>
+        <translation>{} &quot;{}&quot; {} {}{} a las {}{}; {}</translation>
     </message>
     <message>
         <source>the look at</source>
-        <translation type="unfinished"></translation>
+        <translation>la mirada a</translation>
     </message>
     <message>
         <source>comes</source>
-        <translation type="unfinished"></translation>
+        <translation>llega</translation>
     </message>
     <message>
         <source>waits</source>
-        <translation type="unfinished"></translation>
+        <translation>espera</translation>
     </message>
     <message>
         <source> late</source>
-        <translation type="unfinished"></translation>
+        <translation> tarde</translation>
     </message>
     <message>
         <source>: the hands are on {}</source>
-        <translation type="unfinished"></translation>
+        <translation>: las manos están en {}</translation>
     </message>
     <message>
         <source>ask for a helper, or start one of them at another time</source>
-        <translation type="unfinished"></translation>
+        <translation>pida un ayudante o empiece uno de ellos a otra hora</translation>
     </message>
     <message>
         <source>start one of them at another time</source>
-        <translation type="unfinished"></translation>
+        <translation>empiece uno de ellos a otra hora</translation>
     </message>
     <message>
         <source>{} cues sound in {}, more than {} in ten minutes for each of the {} in the kitchen; ask for a helper, or make a stage ahead</source>
-        <translation type="unfinished"></translation>
+        <translation>suenan {} avisos en {}, más de {} en diez minutos para cada una de las {} personas de la cocina; pida un ayudante o haga una etapa antes</translation>
     </message>
     <message>
         <source>{} and {} more</source>
-        <translation type="unfinished"></translation>
+        <translation>{} y {} más</translation>
     </message>
     <message>
         <source>{} {} wanted for at least {} in all ({}), and the slot has {}; bring one more, or make a stage ahead</source>
-        <translation type="unfinished"></translation>
+        <translation>{} {} necesario al menos {} en total ({}), y el horario tiene {}; traiga uno más o haga una etapa antes</translation>
     </message>
     <message>
         <source>is</source>
-        <translation type="unfinished"></translation>
+        <translation>es</translation>
     </message>
     <message>
         <source>are</source>
-        <translation type="unfinished"></translation>
+        <translation>son</translation>
     </message>
     <message>
         <source>by their order alone {} things want {} at once from {} on: &quot;{}&quot; waits for it until {}; bring one more, or make a stage ahead</source>
-        <translation type="unfinished"></translation>
+        <translation>solo por su orden, {} cosas quieren {} a la vez desde las {}: &quot;{}&quot; lo espera hasta las {}; traiga uno más o haga una etapa antes</translation>
     </message>
     <message>
         <source>the class would last for years; look at the durations of its steps</source>
-        <translation type="unfinished"></translation>
+        <translation>la clase duraría años; mire las duraciones de sus pasos</translation>
     </message>
     <message>
         <source>the class comes to a stand before its end</source>
-        <translation type="unfinished"></translation>
+        <translation>la clase se atasca antes de su final</translation>
     </message>
     <message>
         <source>the sheet that was found breaks a rule of the kitchen: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>la hoja encontrada rompe una regla de la cocina: {}</translation>
     </message>
     <message>
         <source>the search claims that no sheet is shorter than {} s, and the dispatcher made one of {} s</source>
-        <translation type="unfinished"></translation>
+        <translation>la búsqueda afirma que ninguna hoja dura menos de {} s, y el despachador hizo una de {} s</translation>
     </message>
     <message>
         <source>does not keep every limit; how short such a sheet can be is not proved</source>
-        <translation type="unfinished"></translation>
+        <translation>no respeta todos los límites; no está probado cuán corta puede ser una hoja así</translation>
     </message>
     <message>
         <source>shortest possible, proved</source>
-        <translation type="unfinished"></translation>
+        <translation>la más corta posible, probado</translation>
     </message>
     <message>
         <source>{} longer than the shortest possible, which is proved, because it holds up better</source>
-        <translation type="unfinished"></translation>
+        <translation>{} más larga que la más corta posible, que está probada, porque resiste mejor</translation>
     </message>
     <message>
         <source>within {} % of the shortest possible</source>
-        <translation type="unfinished"></translation>
+        <translation>a {} % o menos de la más corta posible</translation>
     </message>
     <message>
         <source>source not recorded</source>
-        <translation type="unfinished"></translation>
+        <translation>fuente no registrada</translation>
     </message>
     <message>
         <source>{}, load {}: {} ({})</source>
-        <translation type="unfinished"></translation>
+        <translation>{}, carga {}: {} ({})</translation>
     </message>
     <message>
         <source>jars</source>
-        <translation type="unfinished"></translation>
+        <translation>frascos</translation>
     </message>
     <message>
         <source>Welcome the class, wash hands</source>
-        <translation type="unfinished"></translation>
+        <translation>Dé la bienvenida, lávense las manos</translation>
     </message>
     <message>
         <source>{}: a class version of {}, with no departure that its rules refuse</source>
-        <translation type="unfinished"></translation>
+        <translation>{}: una versión de clase de {}, sin desviaciones que sus reglas rechacen</translation>
     </message>
     <message>
         <source>{}: NOT held against a tested recipe, and not to be eaten; its file says: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>{}: NO comparada con una receta probada, y no es para comer; su archivo dice: {}</translation>
     </message>
     <message>
         <source>{}: its amounts come from memory; hold them against {} before class</source>
-        <translation type="unfinished"></translation>
+        <translation>{}: sus cantidades vienen de memoria; compárelas con {} antes de la clase</translation>
     </message>
     <message>
         <source>{}: {} loads make about {} activities; at most {} fit a class</source>
-        <translation type="unfinished"></translation>
+        <translation>{}: {} cargas dan unas {} actividades; en una clase caben como máximo {}</translation>
     </message>
     <message>
         <source>{}: the venue has no canner &quot;{}&quot;</source>
-        <translation type="unfinished"></translation>
+        <translation>{}: el lugar no tiene la envasadora &quot;{}&quot;</translation>
     </message>
     <message>
         <source>{}: {} takes no {} jars</source>
-        <translation type="unfinished"></translation>
+        <translation>{}: {} no admite frascos {}</translation>
     </message>
     <message>
         <source>{}: acid that must be in it: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>{}: ácido que debe llevar: {}</translation>
     </message>
     <message>
         <source> in each jar</source>
-        <translation type="unfinished"></translation>
+        <translation> en cada frasco</translation>
     </message>
     <message>
         <source> (optional)</source>
-        <translation type="unfinished"></translation>
+        <translation> (opcional)</translation>
     </message>
     <message>
         <source>{}: &quot;{}&quot; is done for each load and cannot be made ahead</source>
-        <translation type="unfinished"></translation>
+        <translation>{}: &quot;{}&quot; se hace para cada carga y no se puede hacer antes</translation>
     </message>
     <message>
         <source>{}: &quot;{}&quot; is made ahead but follows &quot;{}&quot;, which is not</source>
-        <translation type="unfinished"></translation>
+        <translation>{}: &quot;{}&quot; se hace antes pero sigue a &quot;{}&quot;, que no</translation>
     </message>
     <message>
         <source>{}: &quot;{}&quot; is over before its hand work is, for so small a batch</source>
-        <translation type="unfinished"></translation>
+        <translation>{}: &quot;{}&quot; termina antes que su trabajo a mano, con una tanda tan pequeña</translation>
     </message>
     <message>
         <source>{}: &quot;{}&quot; needs a {} and the venue has none free of canners</source>
-        <translation type="unfinished"></translation>
+        <translation>{}: &quot;{}&quot; necesita {} y el lugar no tiene ninguno libre de envasadoras</translation>
     </message>
     <message>
         <source>{}: {} stands on a {} in one step and a {} in another</source>
-        <translation type="unfinished"></translation>
+        <translation>{}: {} está en {} en un paso y en {} en otro</translation>
     </message>
     <message>
         <source>Close the class: questions, what to take home</source>
-        <translation type="unfinished"></translation>
+        <translation>Cierre la clase: preguntas, qué llevar a casa</translation>
     </message>
     <message>
         <source>the class ends before the last load is lifted; {} stays for the kitchen end</source>
-        <translation type="unfinished"></translation>
+        <translation>la clase termina antes de sacar la última carga; {} se queda hasta el final de la cocina</translation>
     </message>
     <message>
         <source>{}: no class runs without the altitude of its kitchen</source>
-        <translation type="unfinished"></translation>
+        <translation>{}: ninguna clase se da sin la altitud de su cocina</translation>
     </message>
     <message>
         <source>{}: jars for so short a process must be boiled under water first, and {} cannot; use a boiling-water canner</source>
-        <translation type="unfinished"></translation>
+        <translation>{}: los frascos de un proceso tan corto deben hervirse antes bajo agua, y {} no puede; use una envasadora de agua hirviendo</translation>
     </message>
     <message>
         <source>{}: its heating times are worked out from its burner and its water, not measured</source>
-        <translation type="unfinished"></translation>
+        <translation>{}: sus tiempos de calentamiento se calculan con su quemador y su agua, no se midieron</translation>
     </message>
     <message>
         <source>Set the canner on to heat</source>
-        <translation type="unfinished"></translation>
+        <translation>Ponga la envasadora a calentar</translation>
     </message>
     <message>
         <source>Water at 140 °F (60 °C)</source>
-        <translation type="unfinished"></translation>
+        <translation>Agua a 140 °F (60 °C)</translation>
     </message>
     <message>
         <source>Water at 180 °F (82 °C)</source>
-        <translation type="unfinished"></translation>
+        <translation>Agua a 180 °F (82 °C)</translation>
     </message>
     <message>
         <source>{}: the venue has no burner &quot;{}&quot;</source>
-        <translation type="unfinished"></translation>
+        <translation>{}: el lugar no tiene el quemador &quot;{}&quot;</translation>
     </message>
     <message>
         <source>Lower {} into the canner</source>
-        <translation type="unfinished"></translation>
+        <translation>Baje {} a la envasadora</translation>
     </message>
     <message>
         <source>Water back down to 140 °F (60 °C) before the jars go in</source>
-        <translation type="unfinished"></translation>
+        <translation>El agua de vuelta a 140 °F (60 °C) antes de meter los frascos</translation>
     </message>
     <message>
         <source>load {} is a raw pack and the water has boiled before it: let it fall to 140 °F (60 °C) before lowering{}</source>
-        <translation type="unfinished"></translation>
+        <translation>la carga {} es un envasado en crudo y el agua hirvió antes: deje que baje a 140 °F (60 °C) antes de bajarla{}</translation>
     </message>
     <message>
         <source>, or put the raw-pack dish first</source>
-        <translation type="unfinished"></translation>
+        <translation>, o ponga primero el plato en crudo</translation>
     </message>
     <message>
         <source>Steam and hot water: lift the lid away from you, use the jar lifter</source>
-        <translation type="unfinished"></translation>
+        <translation>Vapor y agua caliente: levante la tapa lejos de usted, use las pinzas para frascos</translation>
     </message>
     <message>
         <source>Process {} for {}</source>
-        <translation type="unfinished"></translation>
+        <translation>Procese {} por {}</translation>
     </message>
     <message>
         <source>{} {} out, upright</source>
-        <translation type="unfinished"></translation>
+        <translation>{} {}, derechos</translation>
     </message>
     <message>
         <source>On a towel, an inch apart, no draught; leave the bands alone</source>
-        <translation type="unfinished"></translation>
+        <translation>Sobre una toalla, a una pulgada, sin corriente de aire; no toque las bandas</translation>
     </message>
     <message>
         <source>Hot jars: jar lifter below the band, no tilting</source>
-        <translation type="unfinished"></translation>
+        <translation>Frascos calientes: pinzas bajo la banda, sin inclinar</translation>
     </message>
     <message>
         <source>{} load {}</source>
-        <translation type="unfinished"></translation>
+        <translation>{} carga {}</translation>
     </message>
     <message>
         <source>Sterilise {} in the canner</source>
-        <translation type="unfinished"></translation>
+        <translation>Esterilice {} en la envasadora</translation>
     </message>
     <message>
         <source>Upright, covered by 1 in of water, {} from the full boil</source>
-        <translation type="unfinished"></translation>
+        <translation>Derechos, cubiertos por 1 in de agua, {} desde el hervor pleno</translation>
     </message>
     <message>
         <source>Full rolling boil, then the whole time</source>
-        <translation type="unfinished"></translation>
+        <translation>Hervor pleno, y luego todo el tiempo</translation>
     </message>
     <message>
         <source>Gauge at zero and the lock down</source>
-        <translation type="unfinished"></translation>
+        <translation>Manómetro en cero y seguro abajo</translation>
     </message>
     <message>
         <source>Lock down</source>
-        <translation type="unfinished"></translation>
+        <translation>Seguro abajo</translation>
     </message>
     <message>
         <source>{}; a heavy older canner without a lock: {} min after heat off</source>
-        <translation type="unfinished"></translation>
+        <translation>{}; una envasadora pesada y antigua sin seguro: {} min después de apagar</translation>
     </message>
     <message>
         <source>Vent the canner for {}</source>
-        <translation type="unfinished"></translation>
+        <translation>Purgue la envasadora por {}</translation>
     </message>
     <message>
         <source>The steam must not stop; after the whole time {}</source>
-        <translation type="unfinished"></translation>
+        <translation>El vapor no debe parar; tras todo el tiempo, {}</translation>
     </message>
     <message>
         <source>Bring the canner to {} psi</source>
-        <translation type="unfinished"></translation>
+        <translation>Lleve la envasadora a {} psi</translation>
     </message>
     <message>
         <source>High heat; lower it a little as the pressure comes near</source>
-        <translation type="unfinished"></translation>
+        <translation>Fuego alto; bájelo un poco al acercarse la presión</translation>
     </message>
     <message>
         <source>Turn the heat off, let the pressure fall</source>
-        <translation type="unfinished"></translation>
+        <translation>Apague el fuego, deje bajar la presión</translation>
     </message>
     <message>
         <source>By itself: no water, no cold towel; weight and vent stay untouched</source>
-        <translation type="unfinished"></translation>
+        <translation>Por sí sola: sin agua, sin toalla fría; pesa y salida no se tocan</translation>
     </message>
     <message>
         <source>{} is not an amount such as 1 1/2 tsp: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>{} no es una cantidad como 1 1/2 tsp: {}</translation>
     </message>
     <message>
         <source>it is more than {}</source>
-        <translation type="unfinished"></translation>
+        <translation>es más de {}</translation>
     </message>
     <message>
         <source>it is finer than 1/{}</source>
-        <translation type="unfinished"></translation>
+        <translation>es más fino que 1/{}</translation>
     </message>
     <message>
         <source>it cannot be below zero</source>
-        <translation type="unfinished"></translation>
+        <translation>no puede estar bajo cero</translation>
     </message>
     <message>
         <source>the range runs downward</source>
-        <translation type="unfinished"></translation>
+        <translation>el intervalo va hacia abajo</translation>
     </message>
     <message>
         <source>unknown unit {}</source>
-        <translation type="unfinished"></translation>
+        <translation>unidad desconocida {}</translation>
     </message>
     <message>
         <source>factor {}/{} is below 0</source>
-        <translation type="unfinished"></translation>
+        <translation>el factor {}/{} está bajo 0</translation>
     </message>
     <message>
         <source>{} times {}/{} is more than {}, or too fine to hold exactly</source>
-        <translation type="unfinished"></translation>
+        <translation>{} por {}/{} es más de {}, o demasiado fino para guardarlo exacto</translation>
     </message>
     <message>
         <source>{}/{} {} {}/{} needs more than the 63 bits of an exact fraction</source>
-        <translation type="unfinished"></translation>
+        <translation>{}/{} {} {}/{} necesita más de los 63 bits de una fracción exacta</translation>
     </message>
     <message>
         <source>a number has more than {} digits</source>
-        <translation type="unfinished"></translation>
+        <translation>un número tiene más de {} dígitos</translation>
     </message>
     <message>
         <source>a thousands comma stands after one to three digits that are not zero</source>
-        <translation type="unfinished"></translation>
+        <translation>una coma de millares va tras uno a tres dígitos que no son cero</translation>
     </message>
     <message>
         <source>a thousands comma stands before three digits</source>
-        <translation type="unfinished"></translation>
+        <translation>una coma de millares va antes de tres dígitos</translation>
     </message>
     <message>
         <source>a fraction lacks the number below its line</source>
-        <translation type="unfinished"></translation>
+        <translation>a una fracción le falta el número bajo su línea</translation>
     </message>
     <message>
         <source>a fraction has zero below its line</source>
-        <translation type="unfinished"></translation>
+        <translation>una fracción tiene cero bajo su línea</translation>
     </message>
     <message>
         <source>a fraction has {} below its line, more than {}</source>
-        <translation type="unfinished"></translation>
+        <translation>una fracción tiene {} bajo su línea, más de {}</translation>
     </message>
     <message>
         <source>the fraction after a whole number is not below one</source>
-        <translation type="unfinished"></translation>
+        <translation>la fracción tras un número entero no es menor que uno</translation>
     </message>
     <message>
         <source>no digit follows the decimal point</source>
-        <translation type="unfinished"></translation>
+        <translation>ningún dígito sigue al punto decimal</translation>
     </message>
     <message>
         <source>a number is missing</source>
-        <translation type="unfinished"></translation>
+        <translation>falta un número</translation>
     </message>
     <message>
         <source>{} is not {}: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>{} no es {}: {}</translation>
     </message>
     <message>
         <source>{} is outside {}</source>
-        <translation type="unfinished"></translation>
+        <translation>{} queda fuera de {}</translation>
     </message>
     <message>
         <source>the unit is missing</source>
-        <translation type="unfinished"></translation>
+        <translation>falta la unidad</translation>
     </message>
     <message>
         <source>a length such as 4,200 ft</source>
-        <translation type="unfinished"></translation>
+        <translation>una longitud como 4,200 ft</translation>
     </message>
     <message>
         <source>-100 km to 100 km</source>
-        <translation type="unfinished"></translation>
+        <translation>-100 km a 100 km</translation>
     </message>
     <message>
         <source>a mass such as 5 lb</source>
-        <translation type="unfinished"></translation>
+        <translation>una masa como 5 lb</translation>
     </message>
     <message>
         <source>0 to 1,000 kg</source>
-        <translation type="unfinished"></translation>
+        <translation>0 a 1,000 kg</translation>
     </message>
     <message>
         <source>a volume such as 2 cups</source>
-        <translation type="unfinished"></translation>
+        <translation>un volumen como 2 cups</translation>
     </message>
     <message>
         <source>0 to 1,000 L</source>
-        <translation type="unfinished"></translation>
+        <translation>0 a 1,000 L</translation>
     </message>
     <message>
         <source>a temperature such as 180 °F</source>
-        <translation type="unfinished"></translation>
+        <translation>una temperatura como 180 °F</translation>
     </message>
     <message>
         <source>absolute zero to 1,000 °C</source>
-        <translation type="unfinished"></translation>
+        <translation>el cero absoluto a 1,000 °C</translation>
     </message>
     <message>
         <source>a pressure such as 101.3 kPa</source>
-        <translation type="unfinished"></translation>
+        <translation>una presión como 101.3 kPa</translation>
     </message>
     <message>
         <source>0 to 10 MPa</source>
-        <translation type="unfinished"></translation>
+        <translation>0 a 10 MPa</translation>
     </message>
     <message>
         <source>a power such as 15,000 Btu/h</source>
-        <translation type="unfinished"></translation>
+        <translation>una potencia como 15,000 Btu/h</translation>
     </message>
     <message>
         <source>0 to 100 kW</source>
-        <translation type="unfinished"></translation>
+        <translation>0 a 100 kW</translation>
     </message>
     <message>
         <source>a duration such as 1 h 30 min</source>
-        <translation type="unfinished"></translation>
+        <translation>una duración como 1 h 30 min</translation>
     </message>
     <message>
         <source>0 to 400 days</source>
-        <translation type="unfinished"></translation>
+        <translation>0 a 400 días</translation>
     </message>
     <message>
         <source>its parts cannot be added exactly</source>
-        <translation type="unfinished"></translation>
+        <translation>sus partes no se pueden sumar con exactitud</translation>
     </message>
     <message>
         <source>it does not come to whole seconds</source>
-        <translation type="unfinished"></translation>
+        <translation>no da segundos enteros</translation>
     </message>
     <message>
         <source>{}; tested as {}</source>
-        <translation type="unfinished"></translation>
+        <translation>{}; probada como {}</translation>
     </message>
     <message>
         <source>{} pack; tested as {} pack</source>
-        <translation type="unfinished"></translation>
+        <translation>envasado {}; probada con envasado {}</translation>
     </message>
     <message>
         <source>another headspace than that of the tested recipe</source>
-        <translation type="unfinished"></translation>
+        <translation>otro espacio libre que el de la receta probada</translation>
     </message>
     <message>
         <source>{}: larger than the tested {}</source>
-        <translation type="unfinished"></translation>
+        <translation>{}: más grande que el probado {}</translation>
     </message>
     <message>
         <source>the tested recipe has no ingredient {}</source>
-        <translation type="unfinished"></translation>
+        <translation>la receta probada no tiene el ingrediente {}</translation>
     </message>
     <message>
         <source>another role than in the tested recipe</source>
-        <translation type="unfinished"></translation>
+        <translation>otra función que en la receta probada</translation>
     </message>
     <message>
         <source>measured for the batch in one recipe and for each jar in the other</source>
-        <translation type="unfinished"></translation>
+        <translation>medido para la tanda en una receta y para cada frasco en la otra</translation>
     </message>
     <message>
         <source>only acids have tested stand-ins</source>
-        <translation type="unfinished"></translation>
+        <translation>solo los ácidos tienen sustitutos probados</translation>
     </message>
     <message>
         <source>not said to be dried; tested with a dried one</source>
-        <translation type="unfinished"></translation>
+        <translation>no se dice que esté seco; se probó con uno seco</translation>
     </message>
     <message>
         <source>{}; tested with {}</source>
-        <translation type="unfinished"></translation>
+        <translation>{}; probado con {}</translation>
     </message>
     <message>
         <source>of another kind than the tested one</source>
-        <translation type="unfinished"></translation>
+        <translation>de otra clase que el probado</translation>
     </message>
     <message>
         <source>{} cannot be compared with the tested {}</source>
-        <translation type="unfinished"></translation>
+        <translation>{} no se puede comparar con el probado {}</translation>
     </message>
     <message>
         <source>is not in the tested recipe</source>
-        <translation type="unfinished"></translation>
+        <translation>no está en la receta probada</translation>
     </message>
     <message>
         <source>adds acid to the tested recipe</source>
-        <translation type="unfinished"></translation>
+        <translation>añade ácido a la receta probada</translation>
     </message>
     <message>
         <source>{} is {} times the tested amount, {} only {} times</source>
-        <translation type="unfinished"></translation>
+        <translation>{} es {} veces la cantidad probada, {} solo {} veces</translation>
     </message>
     <message>
         <source>{} is {} times the tested amount, {} is {} times</source>
-        <translation type="unfinished"></translation>
+        <translation>{} es {} veces la cantidad probada, {} es {} veces</translation>
     </message>
     <message>
         <source>{} is {} times the tested amount for a jar</source>
-        <translation type="unfinished"></translation>
+        <translation>{} es {} veces la cantidad probada para un frasco</translation>
     </message>
     <message>
         <source>{} of {} {}</source>
-        <translation type="unfinished"></translation>
+        <translation>{} de {} {}</translation>
     </message>
     <message>
         <source>is no dried spice by its name</source>
-        <translation type="unfinished"></translation>
+        <translation>no es una especia seca por su nombre</translation>
     </message>
     <message>
         <source>is not measured with spoons</source>
-        <translation type="unfinished"></translation>
+        <translation>no se mide con cucharas</translation>
     </message>
     <message>
         <source>is more than 1 tbsp of spices of your own for each pint</source>
-        <translation type="unfinished"></translation>
+        <translation>es más de 1 tbsp de especias propias por cada pinta</translation>
     </message>
     <message>
         <source>{} is a dried spice of your own</source>
-        <translation type="unfinished"></translation>
+        <translation>{} es una especia seca propia</translation>
     </message>
     <message>
         <source>{} from amounts that were tested for {}</source>
-        <translation type="unfinished"></translation>
+        <translation>{} de cantidades que se probaron para {}</translation>
     </message>
     <message>
         <source>{}; tested {}</source>
-        <translation type="unfinished"></translation>
+        <translation>{}; probado {}</translation>
     </message>
     <message>
         <source>the strength of the vinegar is not said</source>
-        <translation type="unfinished"></translation>
+        <translation>no se dice la fuerza del vinagre</translation>
     </message>
     <message>
         <source>{:g} % acidity</source>
-        <translation type="unfinished"></translation>
+        <translation>{:g} % de acidez</translation>
     </message>
     <message>
         <source>{} does not say that it comes from a bottle</source>
-        <translation type="unfinished"></translation>
+        <translation>{} no dice que venga de una botella</translation>
     </message>
     <message>
         <source>fresh juice</source>
-        <translation type="unfinished"></translation>
+        <translation>jugo fresco</translation>
     </message>
     <message>
         <source>home-made vinegar</source>
-        <translation type="unfinished"></translation>
+        <translation>vinagre casero</translation>
     </message>
     <message>
         <source>the kind of acid is not said</source>
-        <translation type="unfinished"></translation>
+        <translation>no se dice la clase de ácido</translation>
     </message>
     <message>
         <source>{} is not a plain name for {}</source>
-        <translation type="unfinished"></translation>
+        <translation>{} no es un nombre claro para {}</translation>
     </message>
     <message>
         <source>{} for {}, which the tested recipe does not offer</source>
-        <translation type="unfinished"></translation>
+        <translation>{} por {}, lo que la receta probada no ofrece</translation>
     </message>
     <message>
         <source>{} is left out and so</source>
-        <translation type="unfinished"></translation>
+        <translation>se omite {} y por eso</translation>
     </message>
     <message>
         <source>our own rule, which only refuses</source>
-        <translation type="unfinished"></translation>
+        <translation>regla nuestra, que solo rechaza</translation>
     </message>
     <message>
         <source>a tested recipe may be made in any size of batch as long as every proportion stays</source>
-        <translation type="unfinished"></translation>
+        <translation>una receta probada puede hacerse en tandas de cualquier tamaño mientras se mantenga cada proporción</translation>
     </message>
     <message>
         <source>the proportions of vinegar, food and water are never altered</source>
-        <translation type="unfinished"></translation>
+        <translation>las proporciones de vinagre, alimento y agua nunca se cambian</translation>
     </message>
     <message>
         <source>no acid of a tested recipe may be reduced: each was tested with this much food</source>
-        <translation type="unfinished"></translation>
+        <translation>ningún ácido de una receta probada puede reducirse: cada uno se probó con esta cantidad de alimento</translation>
     </message>
     <message>
         <source>low-acid vegetables may be reduced, never increased</source>
-        <translation type="unfinished"></translation>
+        <translation>las verduras poco ácidas pueden reducirse, nunca aumentarse</translation>
     </message>
     <message>
         <source>another food has another acidity and lets heat through differently: the recipe is no longer tested</source>
-        <translation type="unfinished"></translation>
+        <translation>otro alimento tiene otra acidez y deja pasar el calor de otro modo: la receta deja de estar probada</translation>
     </message>
     <message>
         <source>oil was tested with its acid and its food, and is never added to</source>
-        <translation type="unfinished"></translation>
+        <translation>el aceite se probó con su ácido y su alimento, y nunca se añade más</translation>
     </message>
     <message>
         <source>lemon and lime juice come from a bottle, because its strength is constant</source>
-        <translation type="unfinished"></translation>
+        <translation>el jugo de limón y de lima viene de botella, porque su fuerza es constante</translation>
     </message>
     <message>
         <source>vinegar has 5 % acidity, cider or white, and is not home-made</source>
-        <translation type="unfinished"></translation>
+        <translation>el vinagre tiene 5 % de acidez, de manzana o blanco, y no es casero</translation>
     </message>
     <message>
         <source>bottled lemon or lime juice may stand in for vinegar, cup for cup, where the source says so</source>
-        <translation type="unfinished"></translation>
+        <translation>el jugo de limón o lima embotellado puede sustituir al vinagre, taza por taza, donde la fuente lo diga</translation>
     </message>
     <message>
         <source>vinegar may not stand in for lemon juice</source>
-        <translation type="unfinished"></translation>
+        <translation>el vinagre no puede sustituir al jugo de limón</translation>
     </message>
     <message>
         <source>citric acid may not stand in for juice or vinegar unless the recipe was tested with it</source>
-        <translation type="unfinished"></translation>
+        <translation>el ácido cítrico no puede sustituir al jugo ni al vinagre, salvo que la receta se haya probado con él</translation>
     </message>
     <message>
         <source>dried spices may vary</source>
-        <translation type="unfinished"></translation>
+        <translation>las especias secas pueden variar</translation>
     </message>
     <message>
         <source>fresh herbs and garlic may not be increased</source>
-        <translation type="unfinished"></translation>
+        <translation>las hierbas frescas y el ajo no pueden aumentarse</translation>
     </message>
     <message>
         <source>salt may be cut in vegetables, tomatoes and quick pickles, never in fermented food</source>
-        <translation type="unfinished"></translation>
+        <translation>la sal puede reducirse en verduras, tomates y encurtidos rápidos, nunca en alimentos fermentados</translation>
     </message>
     <message>
         <source>sugar may be cut in fruit, tomatoes and quick pickles; jam needs a tested recipe with less sugar</source>
-        <translation type="unfinished"></translation>
+        <translation>el azúcar puede reducirse en fruta, tomates y encurtidos rápidos; la mermelada necesita una receta probada con menos azúcar</translation>
     </message>
     <message>
         <source>jars stay within the sizes that were tested; smaller ones may be used</source>
-        <translation type="unfinished"></translation>
+        <translation>los frascos quedan dentro de los tamaños probados; pueden usarse más pequeños</translation>
     </message>
     <message>
         <source>headspace is as published for the product</source>
-        <translation type="unfinished"></translation>
+        <translation>el espacio libre es el publicado para el producto</translation>
     </message>
     <message>
         <source>the process time was tested for this product and this pack</source>
-        <translation type="unfinished"></translation>
+        <translation>el tiempo de procesamiento se probó para este producto y este envasado</translation>
     </message>
     <message>
         <source>the tested amounts fill no more jars than published, or each jar would hold less acid</source>
-        <translation type="unfinished"></translation>
+        <translation>las cantidades probadas no llenan más frascos que los publicados, o cada frasco tendría menos ácido</translation>
     </message>
     <message>
         <source>what cannot be compared with the tested recipe is not guessed</source>
-        <translation type="unfinished"></translation>
+        <translation>lo que no se puede comparar con la receta probada no se adivina</translation>
     </message>
     <message>
         <source>expected a percentage, as in &quot;5 %&quot;</source>
-        <translation type="unfinished"></translation>
+        <translation>se esperaba un porcentaje, como &quot;5 %&quot;</translation>
     </message>
     <message>
         <source>must be at most 100 %</source>
-        <translation type="unfinished"></translation>
+        <translation>debe ser como máximo 100 %</translation>
     </message>
     <message>
         <source>per_jar: false, yet per_jar_of names the jar</source>
-        <translation type="unfinished"></translation>
+        <translation>per_jar: falso, y sin embargo per_jar_of nombra el frasco</translation>
     </message>
     <message>
         <source>strength: only of kind &quot;vinegar&quot;</source>
-        <translation type="unfinished"></translation>
+        <translation>strength: solo con la clase &quot;vinegar&quot;</translation>
     </message>
     <message>
         <source>jars: {} is there already</source>
-        <translation type="unfinished"></translation>
+        <translation>jars: {} ya está</translation>
     </message>
     <message>
         <source>jars: at least one jar size is needed</source>
-        <translation type="unfinished"></translation>
+        <translation>jars: hace falta al menos un tamaño de frasco</translation>
     </message>
     <message>
         <source>yield: must be counted in jars, as in &quot;8 pints&quot;; {} is no jar size</source>
-        <translation type="unfinished"></translation>
+        <translation>yield: debe contarse en frascos, como &quot;8 pints&quot;; {} no es un tamaño de frasco</translation>
     </message>
     <message>
         <source>yield: must be 1 to {} jars</source>
-        <translation type="unfinished"></translation>
+        <translation>yield: debe ser de 1 a {} frascos</translation>
     </message>
     <message>
         <source>yield: {} is not among the recipe&apos;s jars</source>
-        <translation type="unfinished"></translation>
+        <translation>yield: {} no está entre los frascos de la receta</translation>
     </message>
     <message>
         <source>product: no published entry for {}, {} pack</source>
-        <translation type="unfinished"></translation>
+        <translation>product: no hay entrada publicada para {}, envasado {}</translation>
     </message>
     <message>
         <source>jars: no published entry for {} in a {}</source>
-        <translation type="unfinished"></translation>
+        <translation>jars: no hay entrada publicada para {} en un frasco {}</translation>
     </message>
     <message>
         <source>headspace: {} found; {} publishes {}</source>
-        <translation type="unfinished"></translation>
+        <translation>headspace: se encontró {}; {} publica {}</translation>
     </message>
     <message>
         <source>ingredients: no ingredient is called {}</source>
-        <translation type="unfinished"></translation>
+        <translation>ingredients: ningún ingrediente se llama {}</translation>
     </message>
     <message>
         <source>step: a recipe has at least one step</source>
-        <translation type="unfinished"></translation>
+        <translation>step: una receta tiene al menos un paso</translation>
     </message>
     <message>
         <source>steps: a stage replaces at least one step</source>
-        <translation type="unfinished"></translation>
+        <translation>steps: una etapa reemplaza al menos un paso</translation>
     </message>
     <message>
         <source>steps: no step is called {}</source>
-        <translation type="unfinished"></translation>
+        <translation>steps: ningún paso se llama {}</translation>
     </message>
     <message>
         <source>steps: {} is done for each load or jar, and cannot be done before class</source>
-        <translation type="unfinished"></translation>
+        <translation>steps: {} se hace para cada carga o frasco, y no puede hacerse antes de clase</translation>
     </message>
     <message>
         <source>steps: {} is already in stage {}</source>
-        <translation type="unfinished"></translation>
+        <translation>steps: {} ya está en la etapa {}</translation>
     </message>
     <message>
         <source>steps: {} comes after {}, which is in no stage</source>
-        <translation type="unfinished"></translation>
+        <translation>steps: {} va después de {}, que no está en ninguna etapa</translation>
     </message>
     <message>
         <source>after: no step is called {}</source>
-        <translation type="unfinished"></translation>
+        <translation>after: ningún paso se llama {}</translation>
     </message>
     <message>
         <source>before: no step is called {}</source>
-        <translation type="unfinished"></translation>
+        <translation>before: ningún paso se llama {}</translation>
     </message>
     <message>
         <source>before: {} does not come after {}</source>
-        <translation type="unfinished"></translation>
+        <translation>before: {} no va después de {}</translation>
     </message>
     <message>
         <source>vessel: {} stands on a {} in an earlier step, here on a {}</source>
-        <translation type="unfinished"></translation>
+        <translation>vessel: {} está en {} en un paso anterior, aquí en {}</translation>
     </message>
     <message>
         <source>after: steps in a circle: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>after: pasos en círculo: {}</translation>
     </message>
     <message>
         <source>title: {} words; at most {} can be read from the counter</source>
-        <translation type="unfinished"></translation>
+        <translation>title: {} palabras; desde el mostrador se leen como máximo {}</translation>
     </message>
     <message>
         <source>gap_high: must not be shorter than gap_low</source>
-        <translation type="unfinished"></translation>
+        <translation>gap_high: no debe ser más corto que gap_low</translation>
     </message>
     <message>
         <source>takes: must not be longer than gap_low</source>
-        <translation type="unfinished"></translation>
+        <translation>takes: no debe ser más largo que gap_low</translation>
     </message>
     <message>
         <source>{}: only for hands &quot;ends&quot; or &quot;pulses&quot;</source>
-        <translation type="unfinished"></translation>
+        <translation>{}: solo con hands &quot;ends&quot; o &quot;pulses&quot;</translation>
     </message>
     <message>
         <source>hands: &quot;ends&quot; needs hands_at_start, hands_at_end or both</source>
-        <translation type="unfinished"></translation>
+        <translation>hands: &quot;ends&quot; necesita hands_at_start, hands_at_end o ambos</translation>
     </message>
     <message>
         <source>hands: {} s at the ends of a step that may take only {} s</source>
-        <translation type="unfinished"></translation>
+        <translation>hands: {} s en los extremos de un paso que puede durar solo {} s</translation>
     </message>
     <message>
         <source>pulse: only for hands &quot;pulses&quot;</source>
-        <translation type="unfinished"></translation>
+        <translation>pulse: solo con hands &quot;pulses&quot;</translation>
     </message>
     <message>
         <source>may_pause: only for hands &quot;throughout&quot;</source>
-        <translation type="unfinished"></translation>
+        <translation>may_pause: solo con hands &quot;throughout&quot;</translation>
     </message>
     <message>
         <source>vessel: needs the station that it stands on</source>
-        <translation type="unfinished"></translation>
+        <translation>vessel: necesita la estación sobre la que está</translation>
     </message>
     <message>
         <source>duration_scales: only for a step done once for the batch</source>
-        <translation type="unfinished"></translation>
+        <translation>duration_scales: solo para un paso que se hace una vez por tanda</translation>
     </message>
     <message>
         <source>id: &quot;lower&quot; is the lowering of the load into the canner</source>
-        <translation type="unfinished"></translation>
+        <translation>id: &quot;lower&quot; es la bajada de la carga a la envasadora</translation>
     </message>
     <message>
         <source>ends_by_sight: look_for must say what is to be seen</source>
-        <translation type="unfinished"></translation>
+        <translation>ends_by_sight: look_for debe decir qué hay que ver</translation>
     </message>
     <message>
         <source>step: no step is called {}</source>
-        <translation type="unfinished"></translation>
+        <translation>step: ningún paso se llama {}</translation>
     </message>
     <message>
         <source>{}.toml (built in)</source>
-        <translation type="unfinished"></translation>
+        <translation>{}.toml (incluida)</translation>
     </message>
     <message>
         <source>version_of: no tested recipe {} is built in, and {}: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>version_of: la receta probada {} no viene incluida, y {}: {}</translation>
     </message>
     <message>
         <source>version_of: the tested recipe has a fault: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>version_of: la receta probada tiene un fallo: {}</translation>
     </message>
     <message>
         <source>version_of: {} is not a tested recipe of the name {}</source>
-        <translation type="unfinished"></translation>
+        <translation>version_of: {} no es una receta probada de nombre {}</translation>
     </message>
     <message>
         <source>held against {}: </source>
-        <translation type="unfinished"></translation>
+        <translation>comparada con {}: </translation>
     </message>
     <message>
         <source>an altitude of {:.6g} m; the range is {} to {} m</source>
-        <translation type="unfinished"></translation>
+        <translation>una altitud de {:.6g} m; el intervalo es de {} a {} m</translation>
     </message>
     <message>
         <source>an air pressure of {:.6g} kPa; the range is {} to {} kPa</source>
-        <translation type="unfinished"></translation>
+        <translation>una presión de aire de {:.6g} kPa; el intervalo es de {} a {} kPa</translation>
     </message>
     <message>
         <source>the published tables have no entry {}</source>
-        <translation type="unfinished"></translation>
+        <translation>las tablas publicadas no tienen la entrada {}</translation>
     </message>
     <message>
         <source>{} names nobody</source>
-        <translation type="unfinished"></translation>
+        <translation>{} no nombra a nadie</translation>
     </message>
     <message>
         <source>expected a day, as in &quot;2026-08-01&quot;; {} found</source>
-        <translation type="unfinished"></translation>
+        <translation>se esperaba un día, como &quot;2026-08-01&quot;; se encontró {}</translation>
     </message>
     <message>
         <source>entry: {} is confirmed already</source>
-        <translation type="unfinished"></translation>
+        <translation>entry: {} ya está confirmada</translation>
     </message>
     <message>
         <source>&quot;{}&quot; is not a {}; known are {}</source>
-        <translation type="unfinished"></translation>
+        <translation>&quot;{}&quot; no es {}; se conocen {}</translation>
     </message>
     <message>
         <source>{} is kept for comparison only and never gives a time</source>
-        <translation type="unfinished"></translation>
+        <translation>{} se guarda solo para comparar y nunca da un tiempo</translation>
     </message>
     <message>
         <source>no published process for &quot;{}&quot;</source>
-        <translation type="unfinished"></translation>
+        <translation>no hay proceso publicado para &quot;{}&quot;</translation>
     </message>
     <message>
         <source>; near names: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>; nombres parecidos: {}</translation>
     </message>
     <message>
         <source>{} has no tested time for {}; listed: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>{} no tiene tiempo probado para {}; figuran: {}</translation>
     </message>
     <message>
         <source>{} pack by {}</source>
-        <translation type="unfinished"></translation>
+        <translation>envasado {} por {}</translation>
     </message>
     <message>
         <source>{} has no tested time for a jar as large as a {} jar; listed: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>{} no tiene tiempo probado para un frasco tan grande como {}; figuran: {}</translation>
     </message>
     <message>
         <source>the figures of {} come from memory; they answer only when a named person has held them against {}</source>
-        <translation type="unfinished"></translation>
+        <translation>las cifras de {} vienen de memoria; responden solo cuando una persona con nombre las ha comparado con {}</translation>
     </message>
     <message>
         <source>no published figure above 10,000 ft; the altitude is {}</source>
-        <translation type="unfinished"></translation>
+        <translation>no hay cifra publicada por encima de 10,000 ft; la altitud es {}</translation>
     </message>
     <message>
         <source>the {} table of {} ends at {} ft; the altitude is {}</source>
-        <translation type="unfinished"></translation>
+        <translation>la tabla {} de {} termina en {} ft; la altitud es {}</translation>
     </message>
     <message>
         <source>{} is not allowed at {}</source>
-        <translation type="unfinished"></translation>
+        <translation>{} no está permitido a {}</translation>
     </message>
     <message>
         <source>a steam canner may run at most {} minutes; {} takes {} at {}</source>
-        <translation type="unfinished"></translation>
+        <translation>una envasadora de vapor puede funcionar como máximo {} minutos; {} lleva {} a {}</translation>
     </message>
     <message>
         <source>no time is listed for {} jars; this is the time for {} jars, a rule known only at second hand</source>
-        <translation type="unfinished"></translation>
+        <translation>no figura tiempo para frascos {}; este es el de los frascos {}, una regla conocida solo de segunda mano</translation>
     </message>
     <message>
         <source>figures from memory, confirmed by {}{}</source>
-        <translation type="unfinished"></translation>
+        <translation>cifras de memoria, confirmadas por {}{}</translation>
     </message>
     <message>
         <source>above 8,000 ft Utah State University Extension publishes {} minutes; use the longer time</source>
-        <translation type="unfinished"></translation>
+        <translation>por encima de 8,000 ft la Extensión de la Universidad Estatal de Utah publica {} minutos; use el tiempo más largo</translation>
     </message>
     <message>
         <source>above 8,000 ft some published tables end; the top band of this one has no upper edge</source>
-        <translation type="unfinished"></translation>
+        <translation>por encima de 8,000 ft terminan algunas tablas publicadas; la banda superior de esta no tiene borde superior</translation>
     </message>
     <message>
         <source>above {}</source>
-        <translation type="unfinished"></translation>
+        <translation>por encima de {}</translation>
     </message>
     <message>
         <source>any altitude</source>
-        <translation type="unfinished"></translation>
+        <translation>cualquier altitud</translation>
     </message>
     <message>
         <source>Brinebell is a timer, not an authority. It defers to the published tables of the USDA Complete Guide to Home Canning and the National Center for Home Food Preservation, to your local codes, to your county extension office, and to licensed practice. Hold every time and amount against the printed page before you teach from it. When in doubt about a jar, nobody tastes it: discard it as your extension office advises.</source>
-        <translation type="unfinished"></translation>
+        <translation>Brinebell es un reloj, no una autoridad. Se remite a las tablas publicadas de la USDA Complete Guide to Home Canning y del National Center for Home Food Preservation, a sus normas locales, a la oficina de extensión de su condado y al ejercicio profesional con licencia. Compare cada tiempo y cantidad con la página impresa antes de enseñar con ellos. Si hay duda sobre un frasco, nadie lo prueba: deséchelo como aconseje su oficina de extensión.</translation>
     </message>
     <message>
         <source>Follow the tested recipe and the published process time for your altitude, jar size and pack. Local codes, your extension office and licensed practice come before this sheet. If in doubt about a jar, do not taste it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Siga la receta probada y el tiempo de procesamiento publicado para su altitud, tamaño de frasco y envasado. Las normas locales, la oficina de extensión y el ejercicio profesional con licencia van antes que esta hoja. Si duda de un frasco, no lo pruebe.</translation>
     </message>
     <message>
         <source>water has no boiling point at {:.6g} Pa; the range is {:.6g} to {:.6g} Pa</source>
-        <translation type="unfinished"></translation>
+        <translation>el agua no tiene punto de ebullición a {:.6g} Pa; el intervalo es de {:.6g} a {:.6g} Pa</translation>
     </message>
     <message>
         <source>event {} ({}) does not fit what came before it</source>
-        <translation type="unfinished"></translation>
+        <translation>el suceso {} ({}) no encaja con lo anterior</translation>
     </message>
     <message>
         <source>and {} more</source>
-        <translation type="unfinished"></translation>
+        <translation>y {} más</translation>
     </message>
     <message>
         <source>safety points left unsaid</source>
-        <translation type="unfinished"></translation>
+        <translation>puntos de seguridad sin decir</translation>
     </message>
     <message>
         <source>not said to be off</source>
-        <translation type="unfinished"></translation>
+        <translation>sin constar como apagado</translation>
     </message>
     <message>
         <source>closed with {}</source>
-        <translation type="unfinished"></translation>
+        <translation>cerrada con {}</translation>
     </message>
     <message>
         <source>no reason given</source>
-        <translation type="unfinished"></translation>
+        <translation>sin motivo dado</translation>
     </message>
     <message>
         <source>first &quot;{}&quot; must be done</source>
-        <translation type="unfinished"></translation>
+        <translation>antes debe hacerse &quot;{}&quot;</translation>
     </message>
     <message>
         <source>no station is free for {}</source>
-        <translation type="unfinished"></translation>
+        <translation>ninguna estación está libre para {}</translation>
     </message>
     <message>
         <source>the venting is not over: {} to go</source>
-        <translation type="unfinished"></translation>
+        <translation>la purga no ha terminado: faltan {}</translation>
     </message>
     <message>
         <source>nobody watched the steam for {}: confirm that it held, or vent again</source>
-        <translation type="unfinished"></translation>
+        <translation>nadie vigiló el vapor durante {}: confirme que se mantuvo o purgue otra vez</translation>
     </message>
     <message>
         <source>the count starts at {} psi, not below</source>
-        <translation type="unfinished"></translation>
+        <translation>la cuenta empieza con {} psi, no con menos</translation>
     </message>
     <message>
         <source>the pressure was lost just now; the steam is lost only if said again in {}</source>
-        <translation type="unfinished"></translation>
+        <translation>la presión se acaba de perder; el vapor se da por perdido solo si se repite en {}</translation>
     </message>
     <message>
         <source>the process time is not over: {} to go</source>
-        <translation type="unfinished"></translation>
+        <translation>el tiempo de procesamiento no ha terminado: faltan {}</translation>
     </message>
     <message>
         <source>nobody watched the boil for {}: confirm that it held, or start again</source>
-        <translation type="unfinished"></translation>
+        <translation>nadie vigiló el hervor durante {}: confirme que se mantuvo o empiece otra vez</translation>
     </message>
     <message>
         <source>jars rest five minutes after the heat is off: {} to go</source>
-        <translation type="unfinished"></translation>
+        <translation>los frascos reposan cinco minutos tras apagar el fuego: faltan {}</translation>
     </message>
     <message>
         <source>the lid stays on for ten minutes after the pressure is gone: {} to go</source>
-        <translation type="unfinished"></translation>
+        <translation>la tapa se queda puesta diez minutos después de irse la presión: faltan {}</translation>
     </message>
     <message>
         <source>jars cool 12 to 24 hours before their seals are checked: {} to go</source>
-        <translation type="unfinished"></translation>
+        <translation>los frascos se enfrían de 12 a 24 horas antes de revisar sus sellos: faltan {}</translation>
     </message>
     <message>
         <source>{} is not taken back</source>
-        <translation type="unfinished"></translation>
+        <translation>{} no se deshace</translation>
     </message>
     <message>
         <source>the newest press stays as it is: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>la última pulsación queda como está: {}</translation>
     </message>
     <message>
         <source>load {} is not cooling yet; finish it or set it aside</source>
-        <translation type="unfinished"></translation>
+        <translation>la carga {} aún no se enfría; termínela o apártela</translation>
     </message>
     <message>
         <source>the reading is outside {} to {}</source>
-        <translation type="unfinished"></translation>
+        <translation>la lectura queda fuera de {} a {}</translation>
     </message>
     <message>
         <source>nothing is known to be on at {}</source>
-        <translation type="unfinished"></translation>
+        <translation>no consta que nada esté encendido en {}</translation>
     </message>
     <message>
         <source>nobody has said that {} is off</source>
-        <translation type="unfinished"></translation>
+        <translation>nadie ha dicho que {} esté apagado</translation>
     </message>
     <message>
         <source>&quot;{}&quot; has waited {} too long: {}</source>
-        <translation type="unfinished"></translation>
+        <translation>&quot;{}&quot; ha esperado {} de más: {}</translation>
     </message>
     <message>
         <source>the {} of load {} is 15 minutes late</source>
-        <translation type="unfinished"></translation>
+        <translation>{} de la carga {} tarda 15 minutos más</translation>
     </message>
     <message>
         <source>the {} of load {} is lost</source>
-        <translation type="unfinished"></translation>
+        <translation>{} de la carga {} se perdió</translation>
     </message>
     <message>
         <source>a jar broke in load {}</source>
-        <translation type="unfinished"></translation>
+        <translation>se rompió un frasco en la carga {}</translation>
     </message>
     <message>
         <source>the burner under load {} failed</source>
-        <translation type="unfinished"></translation>
+        <translation>falló el quemador bajo la carga {}</translation>
     </message>
     <message>
         <source>the canner&apos;s lid is stuck over load {}</source>
-        <translation type="unfinished"></translation>
+        <translation>la tapa de la envasadora está atascada sobre la carga {}</translation>
     </message>
     <message>
         <source>the rehearsal came to a stand: nothing leads on to the end of the class</source>
-        <translation type="unfinished"></translation>
+        <translation>el ensayo se atascó: nada lleva al final de la clase</translation>
     </message>
 </context>
 <context>
     <name>main</name>
     <message>
         <source>Timer and step guide for people who teach home canning.</source>
-        <translation type="unfinished"></translation>
+        <translation>Reloj y guía de pasos para quienes enseñan a envasar en casa.</translation>
     </message>
     <message>
         <source>A class file to open.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un archivo de clase que abrir.</translation>
     </message>
     <message>
         <source>The logbook to use.</source>
-        <translation type="unfinished"></translation>
+        <translation>La bitácora que usar.</translation>
     </message>
     <message>
         <source>Rehearse the class at once, at 1 to 60 times the speed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ensayar la clase enseguida, de 1 a 60 veces más rápido.</translation>
     </message>
     <message>
         <source>--rehearse: a whole number from 1 to 60</source>
-        <translation type="unfinished"></translation>
+        <translation>--rehearse: un número entero de 1 a 60</translation>
     </message>
 </context>
 </TS>
