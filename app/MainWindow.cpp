@@ -12,6 +12,7 @@
 #include "bridge/AwakeKeeper.h"
 #include "bridge/SoundControl.h"
 #include "bridge/TimeText.h"
+#include "desk/FrontPage.h"
 #include "desk/PreparePage.h"
 #include "desk/ResumePage.h"
 #include "desk/ScreenPanel.h"
@@ -27,57 +28,120 @@ MainWindow::MainWindow(const Ground& ground, QWidget* parent)
       m_ground(ground),
       m_sound(new SoundControl(ground.speaker, ground.voice, ground.settings, this)),
       m_pages(new QStackedWidget),
-      m_audience(std::make_unique<AudienceWindow>()) {
+      m_front([this] { return makeFront(); }),
+      m_resume([this] { return makeResume(); }),
+      m_prepare([this] { return makePrepare(); }),
+      m_stage([this] { return makeStage(); }),
+      m_review([this] { return makeReview(); }),
+      m_soundPage([this] { return makeSoundPage(); }) {
     setWindowTitle(tr("Brinebell"));
     setMinimumSize(800, 500);
-    m_resume = new ResumePage;
-    m_prepare = new PreparePage;
-    m_stage = new StagePage(*m_ground.clock);
-    m_review = new ReviewPage;
-    m_soundPage = new SoundPage(*m_sound);
-    for (QWidget* page :
-         {static_cast<QWidget*>(m_resume), static_cast<QWidget*>(m_prepare), static_cast<QWidget*>(m_stage),
-          static_cast<QWidget*>(m_review), static_cast<QWidget*>(m_soundPage)}) {
-        m_pages->addWidget(page);
-    }
     setCentralWidget(m_pages);
-    m_prepare->setLogbookFault(logbookFault());
-    connectPages();
-    connectSound();
-    connectAwake();
-    connectAudience();
+    auto* fullScreen = new QShortcut(QKeySequence(Qt::Key_F11), this);
+    connect(fullScreen, &QShortcut::activated, this, [this] { setWindowState(windowState() ^ Qt::WindowFullScreen); });
+    listenForAwake();
+    followDisplays();
 }
 
 MainWindow::~MainWindow() {
-    m_stage->setSession(nullptr);
+    if (m_stage.made() != nullptr) {
+        m_stage->setSession(nullptr);
+    }
 }
 
-void MainWindow::connectPages() {
-    connect(m_prepare, &PreparePage::startWanted, this, &MainWindow::startSession);
-    connect(m_prepare, &PreparePage::reviewWanted, this, [this] { openReview({}); });
-    connect(m_review, &ReviewPage::prepareWanted, this, &MainWindow::openPrepare);
-    connect(m_resume, &ResumePage::resumeWanted, this, &MainWindow::resume);
-    connect(m_resume, &ResumePage::declined, this, &MainWindow::openPrepare);
-    connect(m_stage, &StagePage::leaveWanted, this, &MainWindow::leaveStage);
-    auto* fullScreen = new QShortcut(QKeySequence(Qt::Key_F11), this);
-    connect(fullScreen, &QShortcut::activated, this, [this] { setWindowState(windowState() ^ Qt::WindowFullScreen); });
+// ---- pages, each made and connected when it is first wanted
+
+template <class Page>
+Page* MainWindow::added(Page* page) {
+    m_pages->addWidget(page);
+    return page;
 }
 
-void MainWindow::connectSound() {
-    const auto tell = [this] { m_stage->setSoundFault(m_sound->standingWords()); };
-    connect(m_sound, &SoundControl::changed, m_stage, tell);
+FrontPage* MainWindow::makeFront() {
+    auto* page = added(new FrontPage);
+    page->setFault(logbookFault());
+    connect(page, &FrontPage::prepareWanted, this, &MainWindow::openPrepare);
+    connect(page, &FrontPage::reviewWanted, this, [this] { openReview({}); });
+    connect(page, &FrontPage::soundWanted, this, &MainWindow::openSound);
+    return page;
+}
+
+PreparePage* MainWindow::makePrepare() {
+    auto* page = added(new PreparePage);
+    page->setLogbookFault(logbookFault());
+    page->setClassFiles(m_classFiles);
+    connect(page, &PreparePage::frontWanted, this, &MainWindow::openFront);
+    connect(page, &PreparePage::startWanted, this, &MainWindow::startSession);
+    connect(page, &PreparePage::reviewWanted, this, [this] { openReview({}); });
+    connect(page, &PreparePage::soundWanted, this, &MainWindow::openSound);
+    connect(&page->screenPanel(), &ScreenPanel::lookChanged, this, &MainWindow::restyle);
+    connect(&page->screenPanel(), &ScreenPanel::screenMeasured, this, [this] {
+        if (m_stage.made() != nullptr) {
+            m_stage->fitToScreen();
+        }
+    });
+    return page;
+}
+
+StagePage* MainWindow::makeStage() {
+    auto* page = added(new StagePage(*m_ground.clock));
+    connect(page, &StagePage::leaveWanted, this, &MainWindow::leaveStage);
+    connect(page, &StagePage::soundWanted, this, &MainWindow::openSound);
+    connect(page, &StagePage::audienceWanted, this, &MainWindow::toggleAudience);
+    connect(page, &StagePage::lookChanged, this, &MainWindow::restyle);
+    const auto tell = [this, page] { page->setSoundFault(m_sound->standingWords()); };
+    connect(m_sound, &SoundControl::changed, page, tell);
     tell();
-    connect(m_prepare, &PreparePage::soundWanted, this, &MainWindow::openSound);
-    connect(m_stage, &StagePage::soundWanted, this, &MainWindow::openSound);
-    connect(m_soundPage, &SoundPage::leaveWanted, this, &MainWindow::leaveSound);
+    if (m_ground.awake != nullptr) {
+        const auto tellSleep = [this, page] { page->setSleepFault(standingWords(m_ground.awake->state())); };
+        connect(m_ground.awake, &AwakeKeeper::changed, page, tellSleep);
+        tellSleep();
+    }
+    return page;
 }
 
-void MainWindow::connectAwake() {
+ReviewPage* MainWindow::makeReview() {
+    auto* page = added(new ReviewPage);
+    connect(page, &ReviewPage::prepareWanted, this, &MainWindow::openPrepare);
+    return page;
+}
+
+ResumePage* MainWindow::makeResume() {
+    auto* page = added(new ResumePage);
+    connect(page, &ResumePage::resumeWanted, this, &MainWindow::resume);
+    connect(page, &ResumePage::declined, this, &MainWindow::openPrepare);
+    return page;
+}
+
+SoundPage* MainWindow::makeSoundPage() {
+    auto* page = added(new SoundPage(*m_sound));
+    connect(page, &SoundPage::leaveWanted, this, &MainWindow::leaveSound);
+    return page;
+}
+
+AudienceWindow& MainWindow::audience() {
+    if (!m_audience) {
+        m_audience = std::make_unique<AudienceWindow>();
+        connect(m_audience.get(), &AudienceWindow::placed, m_stage.get(), &StagePage::setAudienceWords);
+        connect(m_audience.get(), &AudienceWindow::shutByHand, m_stage.get(),
+                [this] { m_stage->setAudienceWords({}, false); });
+    }
+    return *m_audience;
+}
+
+void MainWindow::restyle() {
+    if (m_stage.made() != nullptr) {
+        m_stage->restyle();
+    }
+    if (m_audience) {
+        m_audience->restyle();
+    }
+}
+
+void MainWindow::listenForAwake() {
     if (m_ground.awake == nullptr) {
         return;
     }
-    connect(m_ground.awake, &AwakeKeeper::changed, m_stage,
-            [this] { m_stage->setSleepFault(standingWords(m_ground.awake->state())); });
     // The session finds by its clock how long it was away; it only must not wait for its next look.
     connect(m_ground.awake, &AwakeKeeper::woke, this, [this] {
         if (m_session) {
@@ -87,13 +151,13 @@ void MainWindow::connectAwake() {
 }
 
 void MainWindow::openSound() {
-    m_pages->setCurrentWidget(m_soundPage);
+    m_pages->setCurrentWidget(m_soundPage.get());
     m_soundPage->open(m_session != nullptr);
 }
 
 void MainWindow::leaveSound() {
     if (m_session != nullptr) {
-        m_pages->setCurrentWidget(m_stage);
+        m_pages->setCurrentWidget(m_stage.get());
         m_stage->setFocus();
     } else {
         openPrepare();
@@ -103,30 +167,24 @@ void MainWindow::leaveSound() {
 void MainWindow::sound(const Cue& cue) {
     m_sound->sound(cue, Words::cue(cue, m_session->moment()));
     // What wants an answer is on the board, so the sound check does not stand before it.
-    if (cue.kind >= CueKind::Due && m_pages->currentWidget() == m_soundPage) {
+    if (cue.kind >= CueKind::Due && m_pages->currentWidget() == m_soundPage.made()) {
         leaveSound();
     }
 }
 
-void MainWindow::connectAudience() {
-    connect(m_stage, &StagePage::audienceWanted, this, &MainWindow::toggleAudience);
-    connect(m_audience.get(), &AudienceWindow::placed, m_stage, &StagePage::setAudienceWords);
-    connect(m_audience.get(), &AudienceWindow::shutByHand, m_stage, [this] { m_stage->setAudienceWords({}, false); });
-    const auto restyle = [this] {
-        m_stage->restyle();
-        m_audience->restyle();
-    };
-    connect(m_stage, &StagePage::lookChanged, this, restyle);
-    connect(&m_prepare->screenPanel(), &ScreenPanel::lookChanged, this, restyle);
-    connect(&m_prepare->screenPanel(), &ScreenPanel::screenMeasured, m_stage, &StagePage::fitToScreen);
+void MainWindow::followDisplays() {
     // Queued, because a screen that goes is still on the list while it says so.
-    const auto look = [this] { m_audience->displaysChanged(displaysNow(), screen()->name()); };
+    const auto look = [this] {
+        if (m_audience) {
+            m_audience->displaysChanged(displaysNow(), screen()->name());
+        }
+    };
     connect(qGuiApp, &QGuiApplication::screenAdded, this, look, Qt::QueuedConnection);
     connect(qGuiApp, &QGuiApplication::screenRemoved, this, look, Qt::QueuedConnection);
 }
 
 void MainWindow::toggleAudience() {
-    if (m_audience->isOpen()) {
+    if (audience().isOpen()) {
         m_audience->shut();
         m_stage->setAudienceWords(tr("The audience screen is closed."), false);
         return;
@@ -138,13 +196,13 @@ void MainWindow::toggleAudience() {
 }
 
 void MainWindow::presentAudience() {
-    if (m_session) {
+    if (m_session && m_audience) {
         m_audience->present(audienceView(m_session->guide(), m_session->moment()));
     }
 }
 
 void MainWindow::begin(const QStringList& classFiles, const QString& chosen) {
-    m_prepare->setClassFiles(classFiles);
+    m_classFiles = classFiles;
     if (!chosen.isEmpty()) {
         m_prepare->openClass(chosen);
     }
@@ -152,22 +210,31 @@ void MainWindow::begin(const QStringList& classFiles, const QString& chosen) {
         const auto unfinished = m_ground.logbook->unfinished();
         if (unfinished && *unfinished) {
             m_resume->setSession(**unfinished);
-            m_pages->setCurrentWidget(m_resume);
+            m_pages->setCurrentWidget(m_resume.get());
             m_resume->focusResume();
             return;
         }
     }
-    openPrepare();
+    if (chosen.isEmpty()) {
+        openFront();
+    } else {
+        openPrepare();
+    }
+}
+
+void MainWindow::openFront() {
+    m_pages->setCurrentWidget(m_front.get());
+    m_front->focusStart();
 }
 
 void MainWindow::openPrepare() {
-    m_pages->setCurrentWidget(m_prepare);
+    m_pages->setCurrentWidget(m_prepare.get());
     m_prepare->screenPanel().refresh();
     m_prepare->focusStart();
 }
 
 void MainWindow::openReview(const QString& sessionId) {
-    m_pages->setCurrentWidget(m_review);
+    m_pages->setCurrentWidget(m_review.get());
     m_review->showSessions(m_ground.logbook, sessionId, logbookFault());
 }
 
@@ -209,7 +276,7 @@ void MainWindow::putOnStage(std::unique_ptr<SessionAdapter> session) {
         m_ground.awake->keepAwake(tr("A canning class is being taught"));
     }
     connect(m_session.get(), &SessionAdapter::clockMoved, this, &MainWindow::presentAudience);
-    m_pages->setCurrentWidget(m_stage);
+    m_pages->setCurrentWidget(m_stage.get());
     m_stage->setSession(m_session.get());
     m_session->wake();
 }
@@ -256,8 +323,12 @@ void MainWindow::leaveStage() {
 }
 
 void MainWindow::dropSession() {
-    m_audience->shut();
-    m_stage->setSession(nullptr);
+    if (m_audience) {
+        m_audience->shut();
+    }
+    if (m_stage.made() != nullptr) {
+        m_stage->setSession(nullptr);
+    }
     m_session.reset();
     if (m_ground.awake != nullptr) {
         m_ground.awake->release();
@@ -269,7 +340,9 @@ void MainWindow::closeEvent(QCloseEvent* event) {
         event->ignore();
         return;
     }
-    m_audience->shut();
+    if (m_audience) {
+        m_audience->shut();
+    }
     event->accept();
 }
 

@@ -1,4 +1,4 @@
-// MainWindow.h — the four places a person stands: taking up a session, preparing, the live board, review.
+// MainWindow.h — the places a person stands: the front page, taking up a session, preparing, the live board, review.
 //
 // Owns the running session. Lifetime: the clock, the logbook and the speaker it is handed outlive it.
 #pragma once
@@ -6,6 +6,7 @@
 #include <QMainWindow>
 #include <memory>
 
+#include "LazyPage.h"
 #include "bridge/Sessions.h"
 #include "sound/CueSpeaker.h"
 
@@ -16,6 +17,7 @@ namespace brinebell {
 
 class AudienceWindow;
 class AwakeKeeper;
+class FrontPage;
 class PreparePage;
 class ResumePage;
 class ReviewPage;
@@ -42,20 +44,22 @@ public:
     explicit MainWindow(const Ground& ground, QWidget* parent = nullptr);
     ~MainWindow() override;
 
-    /// What stands first: an unfinished live session, or the desk with these classes.
+    /// What stands first: an unfinished live session, the desk with the class that was chosen, or the front page.
     void begin(const QStringList& classFiles, const QString& chosen);
     void startSession(const SessionStart& start);
+    void openFront();
     void openPrepare();
     void openReview(const QString& sessionId);
     void openSound();    ///< the sound check; a running session goes on behind it
     void dropSession();  ///< lets go of the running session; it stays in the logbook as it is
 
+    FrontPage& frontPage() { return *m_front; }
     PreparePage& preparePage() { return *m_prepare; }
     StagePage& stagePage() { return *m_stage; }
     ReviewPage& reviewPage() { return *m_review; }
     ResumePage& resumePage() { return *m_resume; }
     SoundPage& soundPage() { return *m_soundPage; }
-    AudienceWindow& audience() { return *m_audience; }
+    AudienceWindow& audience();
     QWidget* currentPage() const;
     SessionAdapter* session() { return m_session.get(); }
 
@@ -63,16 +67,23 @@ protected:
     void closeEvent(QCloseEvent* event) override;
 
 private:
-    void connectPages();
-    void connectAwake();
-    void connectSound();
+    template <class Page>
+    Page* added(Page* page);
+    FrontPage* makeFront();
+    PreparePage* makePrepare();
+    StagePage* makeStage();
+    ReviewPage* makeReview();
+    ResumePage* makeResume();
+    SoundPage* makeSoundPage();
+    void listenForAwake();
+    void restyle();
     void leaveSound();
     void sound(const Cue& cue);
     void putOnStage(std::unique_ptr<SessionAdapter> session);
     void resume(const QString& sessionId);
     void endSession();
     void leaveStage();
-    void connectAudience();
+    void followDisplays();
     void toggleAudience();
     void presentAudience();
     bool isUnderWay() const;
@@ -83,12 +94,14 @@ private:
     std::unique_ptr<SessionAdapter> m_session;
     SoundControl* m_sound;
     QStackedWidget* m_pages;
-    ResumePage* m_resume;
-    PreparePage* m_prepare;
-    StagePage* m_stage;
-    ReviewPage* m_review;
-    SoundPage* m_soundPage;
-    std::unique_ptr<AudienceWindow> m_audience;
+    QStringList m_classFiles;
+    LazyPage<FrontPage> m_front;
+    LazyPage<ResumePage> m_resume;
+    LazyPage<PreparePage> m_prepare;
+    LazyPage<StagePage> m_stage;
+    LazyPage<ReviewPage> m_review;
+    LazyPage<SoundPage> m_soundPage;
+    std::unique_ptr<AudienceWindow> m_audience;  ///< null until somebody wants it
 };
 
 }  // namespace brinebell

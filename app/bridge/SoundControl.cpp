@@ -55,12 +55,13 @@ void SoundControl::tryOut(CueSound sound, const QString& words) {
 }
 
 void SoundControl::sayAfter(CueSound sound, const QString& words) {
-    if (m_voice == nullptr || !m_voice->whyNot().isEmpty()) {
+    if (m_voice == nullptr) {
         return;
     }
     m_voice->beSilent();
     m_beforeWords.stop();
-    if (m_settings.speaks && !m_settings.quiet && m_settings.volume > 0) {
+    // The voice is asked last: asking fetches it, and a cue is no time for that unless it is to speak.
+    if (m_settings.speaks && !m_settings.quiet && m_settings.volume > 0 && m_voice->whyNot().isEmpty()) {
         m_words = words;
         m_beforeWords.start(cueLength(sound) + kBeforeWords);
     }

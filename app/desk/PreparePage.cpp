@@ -101,6 +101,9 @@ QVBoxLayout* PreparePage::buildShelf() {
     shelf->addSpacing(12);
     shelf->addWidget(sound);
     shelf->addWidget(review);
+    auto* front = new QPushButton(tr("&Front page"));
+    connect(front, &QPushButton::clicked, this, &PreparePage::frontWanted);
+    shelf->addWidget(front);
     shelf->addSpacing(12);
     m_screen = new ScreenPanel;
     m_screen->setFixedWidth(m_files->width());

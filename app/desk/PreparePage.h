@@ -53,6 +53,7 @@ protected:
     void resizeEvent(QResizeEvent* event) override;
 
 signals:
+    void frontWanted();
     void startWanted(const brinebell::SessionStart& start);
     void reviewWanted();
     void soundWanted();

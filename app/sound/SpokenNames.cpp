@@ -16,22 +16,34 @@ struct SpeechWords {
 
 #ifdef BRINEBELL_SPEECH
 
+// The voice is fetched when it is first wanted: an engine takes 20 ms and 10 MB, and most classes go without.
 class MachineVoice final : public SpokenNames {
 public:
     QString whyNot() const override {
         const bool isThere = !QTextToSpeech::availableEngines().isEmpty() &&
-                             m_speech.state() != QTextToSpeech::Error && !m_speech.availableVoices().isEmpty();
+                             speech().state() != QTextToSpeech::Error && !speech().availableVoices().isEmpty();
         return isThere ? QString() : SpeechWords::tr("no voice is installed on this machine");
     }
     void say(const QString& words, double volume) override {
-        m_speech.stop();
-        m_speech.setVolume(volume);
-        m_speech.say(words);
+        speech().stop();
+        speech().setVolume(volume);
+        speech().say(words);
     }
-    void beSilent() override { m_speech.stop(); }
+    void beSilent() override {
+        if (m_speech) {
+            m_speech->stop();
+        }
+    }
 
 private:
-    QTextToSpeech m_speech;
+    QTextToSpeech& speech() const {
+        if (!m_speech) {
+            m_speech = std::make_unique<QTextToSpeech>();
+        }
+        return *m_speech;
+    }
+
+    mutable std::unique_ptr<QTextToSpeech> m_speech;
 };
 
 #else

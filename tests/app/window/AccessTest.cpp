@@ -10,6 +10,7 @@
 #include <set>
 
 #include "Theme.h"
+#include "desk/FrontPage.h"
 #include "desk/MeasureDialog.h"
 #include "desk/PreparePage.h"
 #include "desk/ResumePage.h"
@@ -113,6 +114,14 @@ TEST(Access, ThePreparePage) {
 TEST(Access, ThePreparePageWithNoClass) {
     Bench bench({});
     EXPECT_GE(audit(bench.window.preparePage()), 8);
+}
+
+TEST(Access, TheFrontPage) {
+    Bench bench({});
+    bench.window.openFront();
+    EXPECT_EQ(bench.window.currentPage(), &bench.window.frontPage());
+    EXPECT_GE(audit(bench.window.frontPage()), 3);
+    expectKeys(bench.window.frontPage());
 }
 
 TEST(Access, TheReviewPage) {

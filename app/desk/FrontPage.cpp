@@ -1,0 +1,63 @@
+#include "desk/FrontPage.h"
+
+#include <QLabel>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+namespace brinebell {
+
+namespace {
+
+constexpr int kChoiceWidth = 340;
+
+QLabel* plainLabel(const QString& text, const char* kind) {
+    auto* label = new QLabel(text);
+    label->setTextFormat(Qt::PlainText);
+    label->setWordWrap(true);
+    label->setProperty("kind", QLatin1String(kind));
+    return label;
+}
+
+}  // namespace
+
+FrontPage::FrontPage(QWidget* parent) : QWidget(parent) {
+    auto* page = new QVBoxLayout(this);
+    page->setContentsMargins(80, 60, 80, 60);
+    page->setSpacing(8);
+    page->addWidget(plainLabel(tr("What is on today?"), "title"));
+    m_fault = plainLabel({}, "fault");
+    page->addWidget(m_fault);
+    page->addSpacing(12);
+    m_prepare = addChoice(*page, tr("&Prepare, rehearse or teach a class"),
+                          tr("Choose a class, see its run sheet, what to make ahead and when heat goes on."));
+    m_prepare->setProperty("lead", true);
+    connect(m_prepare, &QPushButton::clicked, this, &FrontPage::prepareWanted);
+    auto* review = addChoice(*page, tr("&Look back at past sessions"),
+                             tr("How a class went beside its plan, batch records and labels."));
+    connect(review, &QPushButton::clicked, this, &FrontPage::reviewWanted);
+    auto* sound = addChoice(*page, tr("&Check the sound"), tr("Hear every cue from where you will stand."));
+    connect(sound, &QPushButton::clicked, this, &FrontPage::soundWanted);
+    page->addStretch();
+    setFault({});
+}
+
+QPushButton* FrontPage::addChoice(QVBoxLayout& page, const QString& text, const QString& what) {
+    auto* button = new QPushButton(text);
+    button->setFixedWidth(kChoiceWidth);
+    button->setAccessibleDescription(what);
+    page.addWidget(button);
+    page.addWidget(plainLabel(what, "quiet"));
+    page.addSpacing(12);
+    return button;
+}
+
+void FrontPage::setFault(const QString& words) {
+    m_fault->setText(words);
+    m_fault->setVisible(!words.isEmpty());
+}
+
+void FrontPage::focusStart() {
+    m_prepare->setFocus();
+}
+
+}  // namespace brinebell
