@@ -10,6 +10,8 @@
 #include <system_error>
 
 #include "document/Document.h"
+#include "document/Fields.h"
+#include "document/KeptFile.h"
 
 #include "base/Language.h"
 
@@ -63,12 +65,15 @@ Result<void> syncFolder(const std::string& folder) {
     return {};
 }
 
+constexpr mode_t kAsUsual = 0666;
+constexpr mode_t kOwnerOnly = 0600;
+
 /// Opens a file that was not there before, beside `path`, and names it in `newPath`.
-int createBeside(const std::string& path, std::string& newPath) {
+int createBeside(const std::string& path, mode_t rights, std::string& newPath) {
     constexpr int kTries = 100;
     for (int i = 0; i < kTries; ++i) {
         newPath = fmt::format("{}.new-{}-{}", path, ::getpid(), i);
-        const int number = ::open(newPath.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0666);
+        const int number = ::open(newPath.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, rights);
         if (number >= 0 || errno != EEXIST) {
             return number;
         }
@@ -77,10 +82,10 @@ int createBeside(const std::string& path, std::string& newPath) {
 }
 
 /// Fills the new file and puts it in the place of `path`.
-Result<void> fillAndRename(Descriptor& file, const std::string& newPath, const std::string& path,
+Result<void> fillAndRename(Descriptor& file, const std::string& newPath, const std::string& path, mode_t rights,
                            std::string_view text) {
     struct stat old {};
-    if (::stat(path.c_str(), &old) == 0 && ::fchmod(file.number(), old.st_mode & 07777) != 0) {
+    if (rights == kAsUsual && ::stat(path.c_str(), &old) == 0 && ::fchmod(file.number(), old.st_mode & 07777) != 0) {
         return ioFault(path, core::say("cannot keep the file's rights"), errno);
     }
     if (auto written = writeAll(file, path, text); !written) {
@@ -93,6 +98,47 @@ Result<void> fillAndRename(Descriptor& file, const std::string& newPath, const s
         return ioFault(path, core::say("cannot replace the file"), errno);
     }
     return {};
+}
+
+Result<void> writeWhole(const std::string& path, std::string_view text, mode_t rights) {
+    // A link is followed, so that the file it points at is replaced and not the link.
+    std::error_code missing;
+    const std::filesystem::path real = std::filesystem::canonical(path, missing);
+    const std::string target = missing ? path : real.string();
+    struct stat old {};
+    if (::stat(target.c_str(), &old) == 0 && !S_ISREG(old.st_mode)) {
+        return fail(
+            ErrorCode::Io,
+            S_ISDIR(old.st_mode) ? core::say("this is a folder, not a file") : core::say("this is not a plain file"),
+            {path, 0, 0});
+    }
+    std::string newPath;
+    Descriptor file(createBeside(target, rights, newPath));
+    if (!file.isOpen()) {
+        return ioFault(path, core::say("cannot create a file beside it"), errno);
+    }
+    if (auto done = fillAndRename(file, newPath, target, rights, text); !done) {
+        ::unlink(newPath.c_str());
+        return done;
+    }
+    const std::string folder = std::filesystem::path(target).parent_path().string();
+    return syncFolder(folder.empty() ? "." : folder);
+}
+
+// A second name for the old bytes, put in the place of what was kept before. Where a file system has no second names
+// the bytes are copied.
+Result<void> keepOld(const std::string& path) {
+    const std::string kept = keptName(path);
+    const std::string onTheWay = fmt::format("{}.new-{}", kept, ::getpid());
+    ::unlink(onTheWay.c_str());
+    if (::link(path.c_str(), onTheWay.c_str()) != 0) {
+        const auto bytes = readFile(path);
+        return bytes ? writeWhole(kept, *bytes, kOwnerOnly) : tl::unexpected(bytes.error());
+    }
+    const int failed = std::rename(onTheWay.c_str(), kept.c_str()) == 0 ? 0 : errno;
+    // rename() leaves two names of one file as they are, so the one on the way may still be there.
+    ::unlink(onTheWay.c_str());
+    return failed == 0 ? Result<void>() : ioFault(path, core::say("cannot keep the old file"), failed);
 }
 
 }  // namespace
@@ -131,28 +177,30 @@ Result<std::string> readFile(const std::string& path, std::size_t maxBytes) {
 }
 
 Result<void> writeFileWhole(const std::string& path, std::string_view text) {
-    // A link is followed, so that the file it points at is replaced and not the link.
-    std::error_code missing;
-    const std::filesystem::path real = std::filesystem::canonical(path, missing);
-    const std::string target = missing ? path : real.string();
-    struct stat old {};
-    if (::stat(target.c_str(), &old) == 0 && !S_ISREG(old.st_mode)) {
-        return fail(
-            ErrorCode::Io,
-            S_ISDIR(old.st_mode) ? core::say("this is a folder, not a file") : core::say("this is not a plain file"),
-            {path, 0, 0});
+    return writeWhole(path, text, kAsUsual);
+}
+
+std::string keptName(const std::string& path) {
+    return path + "~";
+}
+
+Result<void> writeKept(const std::string& path, std::string_view text, OldFile old) {
+    std::error_code fault;
+    const auto status = std::filesystem::symlink_status(path, fault);
+    if (std::filesystem::is_symlink(status)) {
+        return fail(ErrorCode::Refused, core::say("this is a link to another place, which is not written to"),
+                    {path, 0, 0});
     }
-    std::string newPath;
-    Descriptor file(createBeside(target, newPath));
-    if (!file.isOpen()) {
-        return ioFault(path, core::say("cannot create a file beside it"), errno);
+    if (old == OldFile::Keep && std::filesystem::is_regular_file(status)) {
+        if (auto kept = keepOld(path); !kept) {
+            return kept;
+        }
     }
-    if (auto done = fillAndRename(file, newPath, target, text); !done) {
-        ::unlink(newPath.c_str());
-        return done;
-    }
-    const std::string folder = std::filesystem::path(target).parent_path().string();
-    return syncFolder(folder.empty() ? "." : folder);
+    return writeWhole(path, text, kOwnerOnly);
+}
+
+Result<std::string> fileOfId(const std::string& folder, std::string_view id) {
+    return readIdentifier(id).map([&](const std::string& good) { return fmt::format("{}/{}.toml", folder, good); });
 }
 
 }  // namespace brinebell

@@ -10,6 +10,7 @@
 #include "document/Fields.h"
 #include "document/WholeFile.h"
 #include "kitchen/CannerHeating.h"
+#include "kitchen/VenueWriter.h"
 #include "quantity/ReadQuantity.h"
 
 namespace brinebell {
@@ -238,6 +239,14 @@ FileResult<Venue> readVenue(std::string_view toml, const std::string& name) {
         venue->file = name;
     }
     return venue;
+}
+
+FileResult<Draft<Venue>> draftOfVenue(std::string_view toml, const std::string& name) {
+    auto draft = readDraft(toml, name, readAll);
+    if (draft) {
+        draft->value.file = name;
+    }
+    return draft;
 }
 
 FileResult<Venue> readVenueFile(const std::string& path) {

@@ -13,6 +13,7 @@
 #include "document/Fields.h"
 #include "document/WholeFile.h"
 #include "kitchen/VenueFile.h"
+#include "plan/ClassWriter.h"
 #include "recipe/RecipeFile.h"
 #include "recipe/TalkReader.h"
 
@@ -309,6 +310,10 @@ ClassPlan ClassReader::read() {
 
 FileResult<ClassPlan> readClass(std::string_view toml, const std::string& name, const FileFetcher& fetch) {
     return readDocument(toml, name, [&](Document& document) { return ClassReader(document, name, fetch).read(); });
+}
+
+FileResult<Draft<ClassPlan>> draftOfClass(std::string_view toml, const std::string& name, const FileFetcher& fetch) {
+    return readDraft(toml, name, [&](Document& document) { return ClassReader(document, name, fetch).read(); });
 }
 
 FileResult<ClassPlan> readClassFile(const std::string& path) {

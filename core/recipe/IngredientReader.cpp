@@ -1,19 +1,10 @@
 #include "recipe/IngredientReader.h"
 
 #include "base/Language.h"
+#include "recipe/RecipeWords.h"
 
 namespace brinebell {
 namespace {
-
-constexpr Words<IngredientRole, 9> kRoleWords{{{"low-acid-food", IngredientRole::LowAcidFood},
-                                               {"acid-food", IngredientRole::AcidFood},
-                                               {"acid", IngredientRole::Acid},
-                                               {"oil", IngredientRole::Oil},
-                                               {"salt", IngredientRole::Salt},
-                                               {"sugar", IngredientRole::Sugar},
-                                               {"spice", IngredientRole::Spice},
-                                               {"water", IngredientRole::Water},
-                                               {"firming", IngredientRole::Firming}}};
 
 /// "5 %": the number before the sign, 0 to 100.
 Result<Fraction> readPercent(std::string_view text) {

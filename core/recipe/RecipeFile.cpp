@@ -9,6 +9,8 @@
 #include "document/WholeFile.h"
 #include "quantity/ReadQuantity.h"
 #include "recipe/IngredientReader.h"
+#include "recipe/RecipeWords.h"
+#include "recipe/RecipeWriter.h"
 #include "recipe/StageReader.h"
 #include "recipe/StepOrder.h"
 #include "recipe/StepReader.h"
@@ -19,8 +21,6 @@ namespace brinebell {
 namespace {
 
 constexpr std::int64_t kMaxYield = 200;
-
-constexpr Words<Confidence, 2> kConfidenceWords{{{"seen", Confidence::Seen}, {"memory", Confidence::Memory}}};
 
 std::vector<JarSize> readJars(const Table& head) {
     const std::vector<std::string> words = head.texts("jars");
@@ -184,6 +184,14 @@ FileResult<Recipe> readRecipe(std::string_view toml, const std::string& name) {
 
 FileResult<Recipe> readRecipeFile(const std::string& path) {
     return readFileWith(path, [](std::string_view toml, const std::string& name) { return readRecipe(toml, name); });
+}
+
+FileResult<Draft<Recipe>> draftOfRecipe(std::string_view toml, const std::string& name, const FileFetcher& fetch) {
+    auto draft = readDraft(toml, name, [&](Document& document) { return readAll(document, name, &fetch); });
+    if (draft) {
+        draft->value.file = name;
+    }
+    return draft;
 }
 
 FileResult<Recipe> readTestedRecipe(std::string_view toml, const std::string& name) {

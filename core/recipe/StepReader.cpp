@@ -7,15 +7,11 @@
 #include <algorithm>
 #include <sstream>
 
+#include "recipe/RecipeWords.h"
+
 namespace brinebell {
 namespace {
 
-constexpr Words<HandsNeed, 4> kHandsWords{{{"none", HandsNeed::None},
-                                           {"throughout", HandsNeed::Throughout},
-                                           {"ends", HandsNeed::Ends},
-                                           {"pulses", HandsNeed::Pulses}}};
-constexpr Words<StepEach, 3> kEachWords{{{"batch", StepEach::Batch}, {"load", StepEach::Load}, {"jar", StepEach::Jar}}};
-constexpr Words<LimitKind, 2> kLimitWords{{{"quality", LimitKind::Quality}, {"safety", LimitKind::Safety}}};
 // A canner is no station of a recipe: its loads follow from the jars.
 constexpr Words<std::string_view, 5> kStationWords{
     {{"burner", "burner"}, {"oven", "oven"}, {"sink", "sink"}, {"board", "board"}, {"counter", "counter"}}};

@@ -12,14 +12,19 @@
 
 namespace brinebell {
 
-std::optional<Recipe> builtInRecipe(std::string_view id) {
+std::optional<std::string> builtInRecipeText(std::string_view id) {
     const auto texts = builtInRecipeTexts();
     const auto found =
         std::find_if(texts.begin(), texts.end(), [id](const BuiltInText& text) { return text.id == id; });
-    if (found == texts.end()) {
+    return found == texts.end() ? std::nullopt : std::optional(found->text());
+}
+
+std::optional<Recipe> builtInRecipe(std::string_view id) {
+    const auto text = builtInRecipeText(id);
+    if (!text) {
         return std::nullopt;
     }
-    auto recipe = readTestedRecipe(found->text(), core::say("{}.toml (built in)", found->id));
+    auto recipe = readTestedRecipe(*text, core::say("{}.toml (built in)", id));
     if (!recipe) {
         fmt::print(stderr, "{}\n", describe(recipe.error().front()));
         std::abort();

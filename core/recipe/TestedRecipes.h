@@ -16,6 +16,9 @@ namespace brinebell {
 /// The built-in recipe called `id`, if there is one. A fault in it ends the program; a test reads them all.
 std::optional<Recipe> builtInRecipe(std::string_view id);
 
+/// The same as the file it was built from.
+std::optional<std::string> builtInRecipeText(std::string_view id);
+
 /// Their ids, sorted.
 std::vector<std::string> builtInRecipeIds();
 
