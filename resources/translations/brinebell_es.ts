@@ -28,7 +28,7 @@
         <translation>Si el vapor se pierde, todo el tiempo empieza de nuevo.</translation>
     </message>
     <message>
-        <source>If the pressure falls below the table's, the whole time starts again.</source>
+        <source>If the pressure falls below the table&apos;s, the whole time starts again.</source>
         <translation>Si la presión baja de la de la tabla, todo el tiempo empieza de nuevo.</translation>
     </message>
     <message>
@@ -496,7 +496,7 @@ están dentro</translation>
         <translation>Esta pantalla no dice su tamaño; se supone de %1 pulgadas. Mídala.</translation>
     </message>
     <message>
-        <source>▲ The board's large lines stand at %1 minutes of arc from %2, and %3 are wanted. Put the screen at %4, or use a larger one.</source>
+        <source>▲ The board&apos;s large lines stand at %1 minutes of arc from %2, and %3 are wanted. Put the screen at %4, or use a larger one.</source>
         <translation>▲ Las líneas grandes del tablero miden %1 minutos de arco desde %2 y se quieren %3. Ponga la pantalla a %4 o use una más grande.</translation>
     </message>
     <message>
@@ -504,7 +504,7 @@ están dentro</translation>
         <translation>▲ Las cuentas atrás de %1 estaciones juntas son más pequeñas de lo deseado desde %2: esta pantalla tiene lugar para %3.</translation>
     </message>
     <message>
-        <source>The board's large lines can be read from %1.</source>
+        <source>The board&apos;s large lines can be read from %1.</source>
         <translation>Las líneas grandes del tablero se leen desde %1.</translation>
     </message>
 </context>
@@ -1983,6 +1983,17 @@ La mitad de %2 ensayos termina a las %3
     </message>
 </context>
 <context>
+    <name>brinebell::LineField</name>
+    <message>
+        <source>Only the first %L1 characters fit here.</source>
+        <translation>Aquí solo caben los primeros %L1 caracteres.</translation>
+    </message>
+    <message>
+        <source>Control characters and invisible marks were left out.</source>
+        <translation>Se quitaron caracteres de control y marcas invisibles.</translation>
+    </message>
+</context>
+<context>
     <name>brinebell::MainWindow</name>
     <message>
         <source>Brinebell</source>
@@ -2404,7 +2415,7 @@ La mitad de %2 ensayos termina a las %3
         <translation>El quemador de la envasadora falla</translation>
     </message>
     <message>
-        <source>The canner's lid is stuck</source>
+        <source>The canner&apos;s lid is stuck</source>
         <translation>La tapa de la envasadora se atasca</translation>
     </message>
     <message>
@@ -3097,6 +3108,17 @@ La mitad de %2 ensayos termina a las %3
     </message>
 </context>
 <context>
+    <name>brinebell::TextField</name>
+    <message>
+        <source>Control characters and invisible marks were left out.</source>
+        <translation>Se quitaron caracteres de control y marcas invisibles.</translation>
+    </message>
+    <message>
+        <source>Only the first %L1 characters fit here.</source>
+        <translation>Aquí solo caben los primeros %L1 caracteres.</translation>
+    </message>
+</context>
+<context>
     <name>core</name>
     <message>
         <source>{} is not a date and time such as 2026-09-12T17:30:00-06:00</source>
@@ -3203,8 +3225,8 @@ La mitad de %2 ensayos termina a las %3
         <translation>el archivo tiene {} bytes; se leen como máximo {}</translation>
     </message>
     <message>
-        <source>unknown key "{}"</source>
-        <translation>clave desconocida "{}"</translation>
+        <source>unknown key &quot;{}&quot;</source>
+        <translation>clave desconocida &quot;{}&quot;</translation>
     </message>
     <message>
         <source>must be {} to {}, found {}</source>
@@ -3235,7 +3257,7 @@ La mitad de %2 ensayos termina a las %3
         <translation>no se puede asegurar la carpeta en el disco</translation>
     </message>
     <message>
-        <source>cannot keep the file's rights</source>
+        <source>cannot keep the file&apos;s rights</source>
         <translation>no se pueden conservar los permisos del archivo</translation>
     </message>
     <message>
@@ -3563,7 +3585,7 @@ La mitad de %2 ensayos termina a las %3
         <translation>Horas</translation>
     </message>
     <message>
-        <source>UTC, counted from the start of the session by the machine's own clock</source>
+        <source>UTC, counted from the start of the session by the machine&apos;s own clock</source>
         <translation>UTC, contadas desde el inicio de la sesión con el reloj propio del equipo</translation>
     </message>
     <message>
@@ -3959,11 +3981,11 @@ La mitad de %2 ensayos termina a las %3
         <translation>su tipo {}, identidad de arranque {} o causa {} no se conoce</translation>
     </message>
     <message>
-        <source>its activity {} is not in the session's network</source>
+        <source>its activity {} is not in the session&apos;s network</source>
         <translation>su actividad {} no está en la red de la sesión</translation>
     </message>
     <message>
-        <source>its load {} is not one of the session's {}</source>
+        <source>its load {} is not one of the session&apos;s {}</source>
         <translation>su carga {} no es una de las {} de la sesión</translation>
     </message>
     <message>
@@ -3983,20 +4005,20 @@ La mitad de %2 ensayos termina a las %3
         <translation>sesión {}: {}</translation>
     </message>
     <message>
-        <source>{} has no "{}"</source>
-        <translation>{} no tiene "{}"</translation>
+        <source>{} has no &quot;{}&quot;</source>
+        <translation>{} no tiene &quot;{}&quot;</translation>
     </message>
     <message>
-        <source>"{}" of {} is of the wrong kind</source>
-        <translation>"{}" de {} es del tipo equivocado</translation>
+        <source>&quot;{}&quot; of {} is of the wrong kind</source>
+        <translation>&quot;{}&quot; de {} es del tipo equivocado</translation>
     </message>
     <message>
-        <source>"{}" of {} is not a moment: {}</source>
-        <translation>"{}" de {} no es un momento: {}</translation>
+        <source>&quot;{}&quot; of {} is not a moment: {}</source>
+        <translation>&quot;{}&quot; de {} no es un momento: {}</translation>
     </message>
     <message>
-        <source>"{}" of {} is out of range: {}</source>
-        <translation>"{}" de {} está fuera de rango: {}</translation>
+        <source>&quot;{}&quot; of {} is out of range: {}</source>
+        <translation>&quot;{}&quot; de {} está fuera de rango: {}</translation>
     </message>
     <message>
         <source>{} is not known: {}</source>
@@ -4023,16 +4045,16 @@ La mitad de %2 ensayos termina a las %3
         <translation>la actividad del suceso {}</translation>
     </message>
     <message>
-        <source>the load of event {} is not one of the session's {}</source>
+        <source>the load of event {} is not one of the session&apos;s {}</source>
         <translation>la carga del suceso {} no es una de las {} de la sesión</translation>
     </message>
     <message>
-        <source>"boot_ms" of event {} is out of range: {}</source>
-        <translation>"boot_ms" del suceso {} está fuera de rango: {}</translation>
+        <source>&quot;boot_ms&quot; of event {} is out of range: {}</source>
+        <translation>&quot;boot_ms&quot; del suceso {} está fuera de rango: {}</translation>
     </message>
     <message>
-        <source>"value" of event {} is out of range: {}</source>
-        <translation>"value" del suceso {} está fuera de rango: {}</translation>
+        <source>&quot;value&quot; of event {} is out of range: {}</source>
+        <translation>&quot;value&quot; del suceso {} está fuera de rango: {}</translation>
     </message>
     <message>
         <source>the network is not sound: {}</source>
@@ -4191,7 +4213,7 @@ La mitad de %2 ensayos termina a las %3
         <translation>no se puede crear la carpeta</translation>
     </message>
     <message>
-        <source>the folder's rights cannot be set</source>
+        <source>the folder&apos;s rights cannot be set</source>
         <translation>no se pueden fijar los permisos de la carpeta</translation>
     </message>
     <message>
@@ -4203,7 +4225,7 @@ La mitad de %2 ensayos termina a las %3
         <translation>no se puede abrir la bitácora: esto no es un archivo</translation>
     </message>
     <message>
-        <source>the logbook's rights cannot be set</source>
+        <source>the logbook&apos;s rights cannot be set</source>
         <translation>no se pueden fijar los permisos de la bitácora</translation>
     </message>
     <message>
@@ -4215,7 +4237,7 @@ La mitad de %2 ensayos termina a las %3
         <translation>no se puede crear el archivo</translation>
     </message>
     <message>
-        <source>the file's rights cannot be set</source>
+        <source>the file&apos;s rights cannot be set</source>
         <translation>no se pueden fijar los permisos del archivo</translation>
     </message>
     <message>
@@ -4387,19 +4409,19 @@ La mitad de %2 ensayos termina a las %3
         <translation>más de 99 %</translation>
     </message>
     <message>
-        <source>expected one number without a unit, as in "1/2"</source>
-        <translation>se esperaba un número sin unidad, como "1/2"</translation>
+        <source>expected one number without a unit, as in &quot;1/2&quot;</source>
+        <translation>se esperaba un número sin unidad, como &quot;1/2&quot;</translation>
     </message>
     <message>
         <source>must be above 0 and at most 10 batches</source>
         <translation>debe ser más de 0 y como máximo 10 tandas</translation>
     </message>
     <message>
-        <source>{} must be relative to the class file, with "/" between folders</source>
-        <translation>{} debe ser relativo al archivo de la clase, con "/" entre carpetas</translation>
+        <source>{} must be relative to the class file, with &quot;/&quot; between folders</source>
+        <translation>{} debe ser relativo al archivo de la clase, con &quot;/&quot; entre carpetas</translation>
     </message>
     <message>
-        <source>{} leaves the folder above the class file's own</source>
+        <source>{} leaves the folder above the class file&apos;s own</source>
         <translation>{} sale de la carpeta superior a la del archivo de la clase</translation>
     </message>
     <message>
@@ -4455,28 +4477,28 @@ La mitad de %2 ensayos termina a las %3
         <translation> y </translation>
     </message>
     <message>
-        <source>"{}" (at least {})</source>
-        <translation>"{}" (al menos {})</translation>
+        <source>&quot;{}&quot; (at least {})</source>
+        <translation>&quot;{}&quot; (al menos {})</translation>
     </message>
     <message>
-        <source>"{}" must be followed by "{}" within {}, but {} must come between</source>
-        <translation>tras "{}" debe venir "{}" en {}, pero {} debe ir en medio</translation>
+        <source>&quot;{}&quot; must be followed by &quot;{}&quot; within {}, but {} must come between</source>
+        <translation>tras &quot;{}&quot; debe venir &quot;{}&quot; en {}, pero {} debe ir en medio</translation>
     </message>
     <message>
-        <source>{}"{}" followed by "{}" within {}</source>
-        <translation>{}tras "{}" viene "{}" en {}</translation>
+        <source>{}&quot;{}&quot; followed by &quot;{}&quot; within {}</source>
+        <translation>{}tras &quot;{}&quot; viene &quot;{}&quot; en {}</translation>
     </message>
     <message>
         <source>these limits cannot all be kept: {}; they leave {} in all, but {} must come between, {} in all</source>
         <translation>estos límites no se pueden respetar todos: {}; dejan {} en total, pero {} debe ir en medio, {} en total</translation>
     </message>
     <message>
-        <source>"{}" can never start: a station it needs is held by something that waits for it; free the station first, or bring one more</source>
-        <translation>"{}" nunca puede empezar: una estación que necesita está ocupada por algo que lo espera; libere antes la estación o traiga una más</translation>
+        <source>&quot;{}&quot; can never start: a station it needs is held by something that waits for it; free the station first, or bring one more</source>
+        <translation>&quot;{}&quot; nunca puede empezar: una estación que necesita está ocupada por algo que lo espera; libere antes la estación o traiga una más</translation>
     </message>
     <message>
-        <source>start "{}" later</source>
-        <translation>empiece "{}" más tarde</translation>
+        <source>start &quot;{}&quot; later</source>
+        <translation>empiece &quot;{}&quot; más tarde</translation>
     </message>
     <message>
         <source>safe</source>
@@ -4495,12 +4517,12 @@ La mitad de %2 ensayos termina a las %3
         <translation>la cocina termina a las {}, {} después de la clase, y no se nombra a nadie que se quede; nombre a quien cierre la cocina</translation>
     </message>
     <message>
-        <source>no wait is long enough to say "{}" ({}); say it over the work, or tie it to a step</source>
-        <translation>ninguna espera basta para decir "{}" ({}); dígalo durante el trabajo o únalo a un paso</translation>
+        <source>no wait is long enough to say &quot;{}&quot; ({}); say it over the work, or tie it to a step</source>
+        <translation>ninguna espera basta para decir &quot;{}&quot; ({}); dígalo durante el trabajo o únalo a un paso</translation>
     </message>
     <message>
-        <source>the {} of "{}" takes {} lines of {} characters in letters that can be read from the counter, and a 15.6-inch screen has room for {}; {}bring the screen nearer</source>
-        <translation>{} de "{}" ocupa {} líneas de {} caracteres en letras que se leen desde el mostrador, y una pantalla de 15.6 pulgadas tiene lugar para {}; {}acerque la pantalla</translation>
+        <source>the {} of &quot;{}&quot; takes {} lines of {} characters in letters that can be read from the counter, and a 15.6-inch screen has room for {}; {}bring the screen nearer</source>
+        <translation>{} de &quot;{}&quot; ocupa {} líneas de {} caracteres en letras que se leen desde el mostrador, y una pantalla de 15.6 pulgadas tiene lugar para {}; {}acerque la pantalla</translation>
     </message>
     <message>
         <source>shorten it, or </source>
@@ -4523,8 +4545,8 @@ La mitad de %2 ensayos termina a las %3
         <translation> (no se puede dejar)</translation>
     </message>
     <message>
-        <source>{} "{}" {} {}{} at {}{}; {}</source>
-        <translation>{} "{}" {} {}{} a las {}{}; {}</translation>
+        <source>{} &quot;{}&quot; {} {}{} at {}{}; {}</source>
+        <translation>{} &quot;{}&quot; {} {}{} a las {}{}; {}</translation>
     </message>
     <message>
         <source>the look at</source>
@@ -4575,8 +4597,8 @@ La mitad de %2 ensayos termina a las %3
         <translation>son</translation>
     </message>
     <message>
-        <source>by their order alone {} things want {} at once from {} on: "{}" waits for it until {}; bring one more, or make a stage ahead</source>
-        <translation>solo por su orden, {} cosas quieren {} a la vez desde las {}: "{}" lo espera hasta las {}; traiga uno más o haga una etapa antes</translation>
+        <source>by their order alone {} things want {} at once from {} on: &quot;{}&quot; waits for it until {}; bring one more, or make a stage ahead</source>
+        <translation>solo por su orden, {} cosas quieren {} a la vez desde las {}: &quot;{}&quot; lo espera hasta las {}; traiga uno más o haga una etapa antes</translation>
     </message>
     <message>
         <source>the class would last for years; look at the durations of its steps</source>
@@ -4643,8 +4665,8 @@ La mitad de %2 ensayos termina a las %3
         <translation>{}: {} cargas dan unas {} actividades; en una clase caben como máximo {}</translation>
     </message>
     <message>
-        <source>{}: the venue has no canner "{}"</source>
-        <translation>{}: el lugar no tiene la envasadora "{}"</translation>
+        <source>{}: the venue has no canner &quot;{}&quot;</source>
+        <translation>{}: el lugar no tiene la envasadora &quot;{}&quot;</translation>
     </message>
     <message>
         <source>{}: {} takes no {} jars</source>
@@ -4663,20 +4685,20 @@ La mitad de %2 ensayos termina a las %3
         <translation> (opcional)</translation>
     </message>
     <message>
-        <source>{}: "{}" is done for each load and cannot be made ahead</source>
-        <translation>{}: "{}" se hace para cada carga y no se puede hacer antes</translation>
+        <source>{}: &quot;{}&quot; is done for each load and cannot be made ahead</source>
+        <translation>{}: &quot;{}&quot; se hace para cada carga y no se puede hacer antes</translation>
     </message>
     <message>
-        <source>{}: "{}" is made ahead but follows "{}", which is not</source>
-        <translation>{}: "{}" se hace antes pero sigue a "{}", que no</translation>
+        <source>{}: &quot;{}&quot; is made ahead but follows &quot;{}&quot;, which is not</source>
+        <translation>{}: &quot;{}&quot; se hace antes pero sigue a &quot;{}&quot;, que no</translation>
     </message>
     <message>
-        <source>{}: "{}" is over before its hand work is, for so small a batch</source>
-        <translation>{}: "{}" termina antes que su trabajo a mano, con una tanda tan pequeña</translation>
+        <source>{}: &quot;{}&quot; is over before its hand work is, for so small a batch</source>
+        <translation>{}: &quot;{}&quot; termina antes que su trabajo a mano, con una tanda tan pequeña</translation>
     </message>
     <message>
-        <source>{}: "{}" needs a {} and the venue has none free of canners</source>
-        <translation>{}: "{}" necesita {} y el lugar no tiene ninguno libre de envasadoras</translation>
+        <source>{}: &quot;{}&quot; needs a {} and the venue has none free of canners</source>
+        <translation>{}: &quot;{}&quot; necesita {} y el lugar no tiene ninguno libre de envasadoras</translation>
     </message>
     <message>
         <source>{}: {} stands on a {} in one step and a {} in another</source>
@@ -4715,8 +4737,8 @@ La mitad de %2 ensayos termina a las %3
         <translation>Agua a 180 °F (82 °C)</translation>
     </message>
     <message>
-        <source>{}: the venue has no burner "{}"</source>
-        <translation>{}: el lugar no tiene el quemador "{}"</translation>
+        <source>{}: the venue has no burner &quot;{}&quot;</source>
+        <translation>{}: el lugar no tiene el quemador &quot;{}&quot;</translation>
     </message>
     <message>
         <source>Lower {} into the canner</source>
@@ -5171,8 +5193,8 @@ La mitad de %2 ensayos termina a las %3
         <translation>lo que no se puede comparar con la receta probada no se adivina</translation>
     </message>
     <message>
-        <source>expected a percentage, as in "5 %"</source>
-        <translation>se esperaba un porcentaje, como "5 %"</translation>
+        <source>expected a percentage, as in &quot;5 %&quot;</source>
+        <translation>se esperaba un porcentaje, como &quot;5 %&quot;</translation>
     </message>
     <message>
         <source>must be at most 100 %</source>
@@ -5183,8 +5205,8 @@ La mitad de %2 ensayos termina a las %3
         <translation>per_jar: falso, y sin embargo per_jar_of nombra el frasco</translation>
     </message>
     <message>
-        <source>strength: only of kind "vinegar"</source>
-        <translation>strength: solo con la clase "vinegar"</translation>
+        <source>strength: only of kind &quot;vinegar&quot;</source>
+        <translation>strength: solo con la clase &quot;vinegar&quot;</translation>
     </message>
     <message>
         <source>jars: {} is there already</source>
@@ -5195,15 +5217,15 @@ La mitad de %2 ensayos termina a las %3
         <translation>jars: hace falta al menos un tamaño de frasco</translation>
     </message>
     <message>
-        <source>yield: must be counted in jars, as in "8 pints"; {} is no jar size</source>
-        <translation>yield: debe contarse en frascos, como "8 pints"; {} no es un tamaño de frasco</translation>
+        <source>yield: must be counted in jars, as in &quot;8 pints&quot;; {} is no jar size</source>
+        <translation>yield: debe contarse en frascos, como &quot;8 pints&quot;; {} no es un tamaño de frasco</translation>
     </message>
     <message>
         <source>yield: must be 1 to {} jars</source>
         <translation>yield: debe ser de 1 a {} frascos</translation>
     </message>
     <message>
-        <source>yield: {} is not among the recipe's jars</source>
+        <source>yield: {} is not among the recipe&apos;s jars</source>
         <translation>yield: {} no está entre los frascos de la receta</translation>
     </message>
     <message>
@@ -5279,24 +5301,24 @@ La mitad de %2 ensayos termina a las %3
         <translation>takes: no debe ser más largo que gap_low</translation>
     </message>
     <message>
-        <source>{}: only for hands "ends" or "pulses"</source>
-        <translation>{}: solo con hands "ends" o "pulses"</translation>
+        <source>{}: only for hands &quot;ends&quot; or &quot;pulses&quot;</source>
+        <translation>{}: solo con hands &quot;ends&quot; o &quot;pulses&quot;</translation>
     </message>
     <message>
-        <source>hands: "ends" needs hands_at_start, hands_at_end or both</source>
-        <translation>hands: "ends" necesita hands_at_start, hands_at_end o ambos</translation>
+        <source>hands: &quot;ends&quot; needs hands_at_start, hands_at_end or both</source>
+        <translation>hands: &quot;ends&quot; necesita hands_at_start, hands_at_end o ambos</translation>
     </message>
     <message>
         <source>hands: {} s at the ends of a step that may take only {} s</source>
         <translation>hands: {} s en los extremos de un paso que puede durar solo {} s</translation>
     </message>
     <message>
-        <source>pulse: only for hands "pulses"</source>
-        <translation>pulse: solo con hands "pulses"</translation>
+        <source>pulse: only for hands &quot;pulses&quot;</source>
+        <translation>pulse: solo con hands &quot;pulses&quot;</translation>
     </message>
     <message>
-        <source>may_pause: only for hands "throughout"</source>
-        <translation>may_pause: solo con hands "throughout"</translation>
+        <source>may_pause: only for hands &quot;throughout&quot;</source>
+        <translation>may_pause: solo con hands &quot;throughout&quot;</translation>
     </message>
     <message>
         <source>vessel: needs the station that it stands on</source>
@@ -5307,8 +5329,8 @@ La mitad de %2 ensayos termina a las %3
         <translation>duration_scales: solo para un paso que se hace una vez por tanda</translation>
     </message>
     <message>
-        <source>id: "lower" is the lowering of the load into the canner</source>
-        <translation>id: "lower" es la bajada de la carga a la envasadora</translation>
+        <source>id: &quot;lower&quot; is the lowering of the load into the canner</source>
+        <translation>id: &quot;lower&quot; es la bajada de la carga a la envasadora</translation>
     </message>
     <message>
         <source>ends_by_sight: look_for must say what is to be seen</source>
@@ -5355,24 +5377,24 @@ La mitad de %2 ensayos termina a las %3
         <translation>{} no nombra a nadie</translation>
     </message>
     <message>
-        <source>expected a day, as in "2026-08-01"; {} found</source>
-        <translation>se esperaba un día, como "2026-08-01"; se encontró {}</translation>
+        <source>expected a day, as in &quot;2026-08-01&quot;; {} found</source>
+        <translation>se esperaba un día, como &quot;2026-08-01&quot;; se encontró {}</translation>
     </message>
     <message>
         <source>entry: {} is confirmed already</source>
         <translation>entry: {} ya está confirmada</translation>
     </message>
     <message>
-        <source>"{}" is not a {}; known are {}</source>
-        <translation>"{}" no es {}; se conocen {}</translation>
+        <source>&quot;{}&quot; is not a {}; known are {}</source>
+        <translation>&quot;{}&quot; no es {}; se conocen {}</translation>
     </message>
     <message>
         <source>{} is kept for comparison only and never gives a time</source>
         <translation>{} se guarda solo para comparar y nunca da un tiempo</translation>
     </message>
     <message>
-        <source>no published process for "{}"</source>
-        <translation>no hay proceso publicado para "{}"</translation>
+        <source>no published process for &quot;{}&quot;</source>
+        <translation>no hay proceso publicado para &quot;{}&quot;</translation>
     </message>
     <message>
         <source>; near names: {}</source>
@@ -5471,8 +5493,8 @@ La mitad de %2 ensayos termina a las %3
         <translation>sin motivo dado</translation>
     </message>
     <message>
-        <source>first "{}" must be done</source>
-        <translation>antes debe hacerse "{}"</translation>
+        <source>first &quot;{}&quot; must be done</source>
+        <translation>antes debe hacerse &quot;{}&quot;</translation>
     </message>
     <message>
         <source>no station is free for {}</source>
@@ -5539,8 +5561,8 @@ La mitad de %2 ensayos termina a las %3
         <translation>nadie ha dicho que {} esté apagado</translation>
     </message>
     <message>
-        <source>"{}" has waited {} too long: {}</source>
-        <translation>"{}" ha esperado {} de más: {}</translation>
+        <source>&quot;{}&quot; has waited {} too long: {}</source>
+        <translation>&quot;{}&quot; ha esperado {} de más: {}</translation>
     </message>
     <message>
         <source>the {} of load {} is 15 minutes late</source>
@@ -5559,12 +5581,24 @@ La mitad de %2 ensayos termina a las %3
         <translation>falló el quemador bajo la carga {}</translation>
     </message>
     <message>
-        <source>the canner's lid is stuck over load {}</source>
+        <source>the canner&apos;s lid is stuck over load {}</source>
         <translation>la tapa de la envasadora está atascada sobre la carga {}</translation>
     </message>
     <message>
         <source>the rehearsal came to a stand: nothing leads on to the end of the class</source>
         <translation>el ensayo se atascó: nada lleva al final de la clase</translation>
+    </message>
+    <message>
+        <source>cannot keep the old file</source>
+        <translation>no se puede conservar el archivo anterior</translation>
+    </message>
+    <message>
+        <source>this is a link to another place, which is not written to</source>
+        <translation>esto es un enlace a otro lugar, en el que no se escribe</translation>
+    </message>
+    <message>
+        <source>{} lies outside the folder above {}</source>
+        <translation>{} está fuera de la carpeta superior a {}</translation>
     </message>
 </context>
 <context>
