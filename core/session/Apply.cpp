@@ -180,6 +180,9 @@ void Application::barUndo() {
 // What a rehearsal notes down by itself is nobody's press.
 void Application::keepPress() {
     if (m_event.cause != Cause::Rehearsal || m_event.kind != EventKind::NoteAdded) {
+        if (m_state.kept.size() == kUndoDepth) {  // an undo looks at the newest only, and takes back one pause at most
+            m_state.kept.erase(m_state.kept.begin());
+        }
         m_state.kept.push_back({m_event.sequence, m_event.kind});
     }
 }
