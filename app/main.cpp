@@ -6,6 +6,7 @@
 #include <QSettings>
 #include <QTextStream>
 #include <memory>
+#include <sys/stat.h>
 
 #include "Languages.h"
 #include "Look.h"
@@ -64,6 +65,8 @@ Arguments readArguments(const QApplication& application) {
 }  // namespace
 
 int main(int argc, char** argv) {
+    // Settings and whatever else the libraries write for us: their owner's alone.
+    ::umask(S_IRWXG | S_IRWXO);
     QApplication application(argc, argv);
     QCoreApplication::setApplicationName(QStringLiteral("brinebell"));
     QCoreApplication::setApplicationVersion(QStringLiteral(BRINEBELL_VERSION));

@@ -11,6 +11,7 @@
 #include <QTabWidget>
 #include <QTableView>
 
+#include "base/FileName.h"
 #include "bridge/TimeText.h"
 #include "document/Document.h"
 #include "logbook/BatchRecord.h"
@@ -203,7 +204,8 @@ void ReviewPage::save(const QString& title, const QString& ending, std::string (
         return;
     }
     const QString name =
-        QStringLiteral("%1-%2.%3").arg(toQt(m_record->info.classId), toQt(m_record->info.id).left(8), ending);
+        QStringLiteral("%1-%2.%3").arg(toQt(fileNameFrom(m_record->info.classId)),
+                                                          toQt(fileNameFrom(m_record->info.id)).left(8), ending);
     const QString path = QFileDialog::getSaveFileName(this, title, name, QStringLiteral("*.%1").arg(ending));
     if (path.isEmpty()) {
         return;

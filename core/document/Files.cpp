@@ -65,15 +65,17 @@ Result<void> syncFolder(const std::string& folder) {
     return {};
 }
 
-constexpr mode_t kAsUsual = 0666;
-constexpr mode_t kOwnerOnly = 0600;
+// A new file is its owner's alone, whatever the umask says: records, exports and classes name people.
+constexpr mode_t kOwnerOnly = S_IRUSR | S_IWUSR;
+
+enum class Rights { KeepOld, OwnerOnly };
 
 /// Opens a file that was not there before, beside `path`, and names it in `newPath`.
-int createBeside(const std::string& path, mode_t rights, std::string& newPath) {
+int createBeside(const std::string& path, std::string& newPath) {
     constexpr int kTries = 100;
     for (int i = 0; i < kTries; ++i) {
         newPath = fmt::format("{}.new-{}-{}", path, ::getpid(), i);
-        const int number = ::open(newPath.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, rights);
+        const int number = ::open(newPath.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, kOwnerOnly);
         if (number >= 0 || errno != EEXIST) {
             return number;
         }
@@ -82,10 +84,10 @@ int createBeside(const std::string& path, mode_t rights, std::string& newPath) {
 }
 
 /// Fills the new file and puts it in the place of `path`.
-Result<void> fillAndRename(Descriptor& file, const std::string& newPath, const std::string& path, mode_t rights,
+Result<void> fillAndRename(Descriptor& file, const std::string& newPath, const std::string& path, Rights rights,
                            std::string_view text) {
     struct stat old {};
-    if (rights == kAsUsual && ::stat(path.c_str(), &old) == 0 && ::fchmod(file.number(), old.st_mode & 07777) != 0) {
+    if (rights == Rights::KeepOld && ::stat(path.c_str(), &old) == 0 && ::fchmod(file.number(), old.st_mode & 07777) != 0) {
         return ioFault(path, core::say("cannot keep the file's rights"), errno);
     }
     if (auto written = writeAll(file, path, text); !written) {
@@ -100,7 +102,7 @@ Result<void> fillAndRename(Descriptor& file, const std::string& newPath, const s
     return {};
 }
 
-Result<void> writeWhole(const std::string& path, std::string_view text, mode_t rights) {
+Result<void> writeWhole(const std::string& path, std::string_view text, Rights rights) {
     // A link is followed, so that the file it points at is replaced and not the link.
     std::error_code missing;
     const std::filesystem::path real = std::filesystem::canonical(path, missing);
@@ -113,7 +115,7 @@ Result<void> writeWhole(const std::string& path, std::string_view text, mode_t r
             {path, 0, 0});
     }
     std::string newPath;
-    Descriptor file(createBeside(target, rights, newPath));
+    Descriptor file(createBeside(target, newPath));
     if (!file.isOpen()) {
         return ioFault(path, core::say("cannot create a file beside it"), errno);
     }
@@ -133,7 +135,7 @@ Result<void> keepOld(const std::string& path) {
     ::unlink(onTheWay.c_str());
     if (::link(path.c_str(), onTheWay.c_str()) != 0) {
         const auto bytes = readFile(path);
-        return bytes ? writeWhole(kept, *bytes, kOwnerOnly) : tl::unexpected(bytes.error());
+        return bytes ? writeWhole(kept, *bytes, Rights::OwnerOnly) : tl::unexpected(bytes.error());
     }
     const int failed = std::rename(onTheWay.c_str(), kept.c_str()) == 0 ? 0 : errno;
     // rename() leaves two names of one file as they are, so the one on the way may still be there.
@@ -177,7 +179,7 @@ Result<std::string> readFile(const std::string& path, std::size_t maxBytes) {
 }
 
 Result<void> writeFileWhole(const std::string& path, std::string_view text) {
-    return writeWhole(path, text, kAsUsual);
+    return writeWhole(path, text, Rights::KeepOld);
 }
 
 std::string keptName(const std::string& path) {
@@ -196,7 +198,7 @@ Result<void> writeKept(const std::string& path, std::string_view text, OldFile o
             return kept;
         }
     }
-    return writeWhole(path, text, kOwnerOnly);
+    return writeWhole(path, text, Rights::OwnerOnly);
 }
 
 Result<std::string> fileOfId(const std::string& folder, std::string_view id) {

@@ -111,6 +111,18 @@ TEST_F(WholeFile, WritingReplacesTheOldTextAndKeepsItsRights) {
     EXPECT_EQ(about.st_mode & 0777, 0640u);
 }
 
+TEST_F(WholeFile, ANewFileIsItsOwnersAloneWhateverTheUmask) {
+    for (const mode_t mask : {0000, 0022, 0077}) {
+        const mode_t before = ::umask(mask);
+        ASSERT_TRUE(writeFileWhole(path("new"), "a batch record with a name in it"));
+        ::umask(before);
+        struct stat about {};
+        ASSERT_EQ(::stat(path("new").c_str(), &about), 0);
+        EXPECT_EQ(about.st_mode & 0777, 0600u);
+        ASSERT_EQ(::unlink(path("new").c_str()), 0);
+    }
+}
+
 TEST_F(WholeFile, WritingFollowsALink) {
     put("real", "old");
     fs::create_symlink("real", path("link"));
