@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <numeric>
 
+#include "bridge/PlainHint.h"
 #include "bridge/TimeText.h"
 #include "bridge/Words.h"
 
@@ -77,7 +78,10 @@ QVariant RunSheetModel::data(const QModelIndex& index, int role) const {
         heavy.setBold(true);
         return heavy;
     }
-    if (role != Qt::DisplayRole && role != Qt::ToolTipRole) {
+    if (role == Qt::ToolTipRole) {
+        return plainHint(data(index, Qt::DisplayRole).toString());
+    }
+    if (role != Qt::DisplayRole) {
         return {};
     }
     switch (index.column()) {

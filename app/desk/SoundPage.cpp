@@ -188,6 +188,7 @@ QGridLayout* SoundPage::buildSettings() {
     m_notKept = plainLabel(tr("These settings cannot be saved and hold until the program is closed."), "fault");
     const auto named = [](const QString& words, QWidget* buddy) {
         auto* label = new QLabel(words);
+        label->setTextFormat(Qt::PlainText);
         label->setBuddy(buddy);
         return label;
     };

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cstdlib>
 
+#include "bridge/PlainHint.h"
 #include "bridge/TimeText.h"
 #include "bridge/Words.h"
 
@@ -50,8 +51,9 @@ QVariant ReviewModel::data(const QModelIndex& index, int role) const {
     const ReviewRow& row = m_review.rows[static_cast<std::size_t>(index.row())];
     switch (role) {
         case Qt::DisplayRole:
-        case Qt::ToolTipRole:
             return words(row, index.column());
+        case Qt::ToolTipRole:
+            return plainHint(words(row, index.column()).toString());
         case PlannedStart:
             return secondsOf(row.plannedStart);
         case PlannedEnd:

@@ -1,5 +1,6 @@
 #include "review/SessionListModel.h"
 
+#include "bridge/PlainHint.h"
 #include "bridge/TimeText.h"
 
 namespace brinebell {
@@ -28,7 +29,10 @@ int SessionListModel::columnCount(const QModelIndex& parent) const {
 }
 
 QVariant SessionListModel::data(const QModelIndex& index, int role) const {
-    if (!index.isValid() || (role != Qt::DisplayRole && role != Qt::ToolTipRole)) {
+    if (role == Qt::ToolTipRole) {
+        return plainHint(data(index, Qt::DisplayRole).toString());
+    }
+    if (!index.isValid() || role != Qt::DisplayRole) {
         return {};
     }
     const SessionInfo& info = session(index.row());
