@@ -1,0 +1,90 @@
+// What the programs write, its owner alone can read, whatever the umask says.
+#include <fcntl.h>
+#include <gtest/gtest.h>
+#include <sys/stat.h>
+#include <unistd.h>
+
+#include <filesystem>
+
+#include "support/Program.h"
+#include "Scratch.h"
+
+namespace brinebell {
+namespace {
+
+namespace fs = std::filesystem;
+
+class FileRights : public testing::Test {
+protected:
+    void SetUp() override { m_before = ::umask(0); }
+    void TearDown() override { ::umask(m_before); }
+
+    void console(std::vector<std::string> arguments) {
+        const auto finished = support::runProgram(BRINEBELL_BIN_DIR "/brinebell-console", arguments,
+                                                  {{"HOME", scratch.path("home")},
+                                                   {"XDG_DATA_HOME", scratch.path("home/data")}});
+        EXPECT_EQ(finished.status, 0) << finished.err;
+    }
+
+    /// Files and folders below `folder` that anybody else may read, write or enter.
+    std::vector<std::string> openIn(const std::string& folder) {
+        std::vector<std::string> open;
+        for (const auto& entry : fs::recursive_directory_iterator(folder)) {
+            ++seen;
+            const auto others = fs::perms::group_all | fs::perms::others_all;
+            if ((entry.status().permissions() & others) != fs::perms::none) {
+                open.push_back(entry.path().string());
+            }
+        }
+        return open;
+    }
+
+    Scratch scratch;
+    std::size_t seen = 0;
+
+private:
+    mode_t m_before = 0;
+};
+
+const std::string kClass = BRINEBELL_RECIPES "/classes/tamarack-salsa-and-beans.toml";
+
+}  // namespace
+
+// Logbook, -wal, -shm and lock, and the folders that were made for them.
+TEST_F(FileRights, OfALogbookAreItsOwnersAlone) {
+    console({"rehearse", kClass});
+    EXPECT_EQ(openIn(scratch.path("home")), std::vector<std::string>{});
+    EXPECT_GE(seen, 4U);
+}
+
+TEST_F(FileRights, OfExportsRecordsAndLabelsAreTheirOwnersAlone) {
+    const std::string log = scratch.path("home/log.sqlite");
+    console({"rehearse", kClass, "--log", log});
+    ASSERT_EQ(::mkdir(scratch.path("out").c_str(), 0700), 0);
+    console({"records", "--log", log, "--export", "csv", "--output", scratch.path("out/a.csv")});
+    console({"records", "--log", log, "--export", "json", "--output", scratch.path("out/a.json")});
+    console({"records", "--log", log, "--batch-record", "--output", scratch.path("out/record.txt")});
+    console({"records", "--log", log, "--labels", "--output", scratch.path("out/labels.txt")});
+    EXPECT_EQ(openIn(scratch.path("out")), std::vector<std::string>{});
+    EXPECT_EQ(seen, 4U);
+}
+
+// A logbook of an older layout is copied before it is brought up to date.
+TEST_F(FileRights, OfTheCopyOfAnOlderLogbookAreItsOwnersAlone) {
+    ASSERT_EQ(::mkdir(scratch.path("home").c_str(), 0700), 0);
+    const std::string log = scratch.path("home/log.sqlite");
+    fs::copy_file(BRINEBELL_TEST_DATA "/older/boiling-water.sqlite", log);
+    ASSERT_EQ(::chmod(log.c_str(), 0600), 0);
+    console({"rehearse", kClass, "--log", log});
+    EXPECT_EQ(openIn(scratch.path("home")), std::vector<std::string>{});
+    EXPECT_GE(seen, 2U);
+}
+
+// The planted fault: a file as the umask leaves it is found.
+TEST_F(FileRights, AnOpenFileIsFound) {
+    ASSERT_EQ(::mkdir(scratch.path("home").c_str(), 0700), 0);
+    ::close(::open(scratch.path("home/open").c_str(), O_CREAT | O_WRONLY, 0666));
+    EXPECT_EQ(openIn(scratch.path("home")).size(), 1U);
+}
+
+}  // namespace brinebell
