@@ -1,4 +1,5 @@
 // main.cpp — builds the clock, the logbook, the speaker and the window, and wires them.
+#include <sys/stat.h>
 #include <QApplication>
 #include <QCommandLineParser>
 #include <QDir>
@@ -6,7 +7,6 @@
 #include <QSettings>
 #include <QTextStream>
 #include <memory>
-#include <sys/stat.h>
 
 #include "Languages.h"
 #include "Look.h"

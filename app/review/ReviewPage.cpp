@@ -204,8 +204,8 @@ void ReviewPage::save(const QString& title, const QString& ending, std::string (
         return;
     }
     const QString name =
-        QStringLiteral("%1-%2.%3").arg(toQt(fileNameFrom(m_record->info.classId)),
-                                                          toQt(fileNameFrom(m_record->info.id)).left(8), ending);
+        QStringLiteral("%1-%2.%3")
+            .arg(toQt(fileNameFrom(m_record->info.classId)), toQt(fileNameFrom(m_record->info.id)).left(8), ending);
     const QString path = QFileDialog::getSaveFileName(this, title, name, QStringLiteral("*.%1").arg(ending));
     if (path.isEmpty()) {
         return;

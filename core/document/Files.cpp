@@ -87,7 +87,8 @@ int createBeside(const std::string& path, std::string& newPath) {
 Result<void> fillAndRename(Descriptor& file, const std::string& newPath, const std::string& path, Rights rights,
                            std::string_view text) {
     struct stat old {};
-    if (rights == Rights::KeepOld && ::stat(path.c_str(), &old) == 0 && ::fchmod(file.number(), old.st_mode & 07777) != 0) {
+    if (rights == Rights::KeepOld && ::stat(path.c_str(), &old) == 0 &&
+        ::fchmod(file.number(), old.st_mode & 07777) != 0) {
         return ioFault(path, core::say("cannot keep the file's rights"), errno);
     }
     if (auto written = writeAll(file, path, text); !written) {

@@ -1,8 +1,8 @@
 // OneInput.cpp — one input between libFuzzer and the harness, held to its limits of time and memory.
 //
-// Only a build with libFuzzer measures. Time is processor time, so that a busy machine is no fault. 100 ms are promised;
-// the sanitizers make the readers about eleven times slower (an exported session of 28 kB: 5.3 ms and 60 ms), so
-// what takes more than 500 ms with them comes too near to that promise.
+// Only a build with libFuzzer measures. Time is processor time, so that a busy machine is no fault. 100 ms are
+// promised; the sanitizers make the readers about eleven times slower (an exported session of 28 kB: 5.3 ms and 60 ms),
+// so what takes more than 500 ms with them comes too near to that promise.
 #include <cstdint>
 #include <cstdio>
 #include <cstdlib>
@@ -31,7 +31,7 @@ namespace {
 constexpr double kMostMilliseconds = 500;
 constexpr std::size_t kMostBytes = 64U << 20U;
 
-std::size_t live = 0;   // of this input; single-threaded
+std::size_t live = 0;  // of this input; single-threaded
 std::size_t most = 0;
 bool counting = false;
 

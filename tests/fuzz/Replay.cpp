@@ -1,6 +1,7 @@
 // Replay.cpp — feeds files to a harness, without libFuzzer: REPLAY FILE-OR-FOLDER…
 //
 // Says how many it fed. When one of them ends the process, its name is the last thing said.
+#include <unistd.h>
 #include <algorithm>
 #include <csignal>
 #include <cstdint>
@@ -10,7 +11,6 @@
 #include <fstream>
 #include <iterator>
 #include <string>
-#include <unistd.h>
 #include <vector>
 
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size);

@@ -6,8 +6,8 @@
 
 #include <filesystem>
 
-#include "support/Program.h"
 #include "Scratch.h"
+#include "support/Program.h"
 
 namespace brinebell {
 namespace {
@@ -20,9 +20,9 @@ protected:
     void TearDown() override { ::umask(m_before); }
 
     void console(std::vector<std::string> arguments) {
-        const auto finished = support::runProgram(BRINEBELL_BIN_DIR "/brinebell-console", arguments,
-                                                  {{"HOME", scratch.path("home")},
-                                                   {"XDG_DATA_HOME", scratch.path("home/data")}});
+        const auto finished =
+            support::runProgram(BRINEBELL_BIN_DIR "/brinebell-console", arguments,
+                                {{"HOME", scratch.path("home")}, {"XDG_DATA_HOME", scratch.path("home/data")}});
         EXPECT_EQ(finished.status, 0) << finished.err;
     }
 

@@ -6,8 +6,8 @@
 #include <iterator>
 #include <sstream>
 
-#include "support/Program.h"
 #include "Scratch.h"
+#include "support/Program.h"
 
 namespace brinebell {
 namespace {
@@ -35,13 +35,15 @@ protected:
             GTEST_SKIP() << "strace is not installed; NetworkSymbols still holds our own objects";
         }
         if (trace({"/bin/true"}).finished.status != 0) {
-            GTEST_SKIP() << "this machine does not let one process trace another; NetworkSymbols still holds our objects";
+            GTEST_SKIP()
+                << "this machine does not let one process trace another; NetworkSymbols still holds our objects";
         }
     }
 
     Trace trace(std::vector<std::string> command) {
         const std::string file = scratch.path("trace");
-        command.insert(command.begin(), {"-f", "--seccomp-bpf", "-e", "trace=socket,connect,bind,sendto,sendmsg", "-o", file});
+        command.insert(command.begin(),
+                       {"-f", "--seccomp-bpf", "-e", "trace=socket,connect,bind,sendto,sendmsg", "-o", file});
         Trace t;
         t.finished = support::runProgram(STRACE_PROGRAM, command,
                                          {{"HOME", scratch.path("")},
@@ -59,8 +61,9 @@ protected:
 }  // namespace
 
 TEST_F(NetworkTrace, OfAClassRehearsedInTheConsole) {
-    const Trace t = trace({BRINEBELL_BIN_DIR "/brinebell-console", "rehearse",
-                           BRINEBELL_RECIPES "/classes/tamarack-salsa-and-beans.toml", "--log", scratch.path("log.sqlite")});
+    const Trace t =
+        trace({BRINEBELL_BIN_DIR "/brinebell-console", "rehearse",
+               BRINEBELL_RECIPES "/classes/tamarack-salsa-and-beans.toml", "--log", scratch.path("log.sqlite")});
     EXPECT_EQ(t.finished.status, 0) << t.finished.err;
     EXPECT_EQ(t.internetSockets(), std::vector<std::string>{});
 }

@@ -25,7 +25,7 @@ using std::chrono::seconds;
 constexpr Millis kProcess = minutes(15);  // of support::cannerOnly()
 constexpr Millis kVenting = minutes(10);  // K-State Extension (Post Rock District, 2022), PNW 421
 constexpr Millis kCoolDown = minutes(30);
-constexpr Millis kBefore = seconds(61);   // in the state before the disturbance, watched
+constexpr Millis kBefore = seconds(61);  // in the state before the disturbance, watched
 
 // Zones written out, so that no zone files are needed.
 constexpr const char* kMountain = "MST7MDT,M3.2.0,M11.1.0";
@@ -39,11 +39,11 @@ constexpr Millis kOrdinaryDay = seconds(1'790'000'000);
 
 struct Disturbance {
     std::string name;
-    Millis passes{};       ///< true time that it takes
-    bool asleep = false;   ///< the machine sleeps through it
-    bool dead = false;     ///< the program is not there meanwhile, and takes the session up afterwards
-    bool restart = false;  ///< of the machine
-    Millis wallStep{};     ///< the wall clock is set by this much
+    Millis passes{};               ///< true time that it takes
+    bool asleep = false;           ///< the machine sleeps through it
+    bool dead = false;             ///< the program is not there meanwhile, and takes the session up afterwards
+    bool restart = false;          ///< of the machine
+    Millis wallStep{};             ///< the wall clock is set by this much
     const char* zone = kMountain;  ///< afterwards
     Millis at = kOrdinaryDay;      ///< UTC
 

@@ -99,9 +99,9 @@ public:
     }
 
     const SessionRunner& runner() const { return m_runner; }
-    std::vector<double> perEvent;     ///< processor time, by hour
+    std::vector<double> perEvent;    ///< processor time, by hour
     std::vector<std::size_t> inUse;  ///< by hour
-    std::size_t cues = 0;             ///< moments checked
+    std::size_t cues = 0;            ///< moments checked
     std::vector<std::string> complaints;
 
 private:
