@@ -1,11 +1,13 @@
 #include "desk/Fields.h"
 
+#include <QAbstractItemView>
 #include <QCheckBox>
 #include <QComboBox>
 #include <QEvent>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QLineEdit>
+#include <QListWidget>
 #include <QPlainTextEdit>
 #include <QVBoxLayout>
 
@@ -153,11 +155,12 @@ bool EditField::eventFilter(QObject* watched, QEvent* event) {
 }
 
 LineField::LineField(const QString& label, const QString& path, int mostLetters)
-    : EditField(label, path, new QLineEdit, true), m_line(static_cast<QLineEdit*>(editor())) {
-    m_line->setMaxLength(mostLetters);
+    : EditField(label, path, new QLineEdit, true),
+      m_line(static_cast<QLineEdit*>(editor())),
+      m_mostLetters(mostLetters) {
+    // The line would cut without a word; with one letter more take() sees that there was more.
+    m_line->setMaxLength(mostLetters + 1);
     connect(m_line, &QLineEdit::textEdited, this, &LineField::take);
-    connect(m_line, &QLineEdit::inputRejected, this,
-            [this, mostLetters] { setNotice(tr("Only the first %L1 characters fit here.").arg(mostLetters)); });
 }
 
 void LineField::setPlaceholder(const QString& words) {
@@ -174,15 +177,16 @@ QString LineField::text() const {
 
 void LineField::take(const QString& typed) {
     m_typing = true;
-    const QString plain = plainText(typed, false);
-    const bool cleaned = plain != typed;
-    if (cleaned) {
+    const QString all = plainText(typed, false);
+    const QString plain = all.left(m_mostLetters);
+    if (plain != typed) {
         const int before = static_cast<int>(plainText(typed.left(m_line->cursorPosition()), false).size());
         m_line->setText(plain);
         m_line->setCursorPosition(before);
     }
-    setNotice(cleaned ? tr("Control characters and invisible marks were left out.") : m_cut);
-    m_cut.clear();
+    setNotice(plain != all     ? tr("Only the first %L1 characters fit here.").arg(m_mostLetters)
+              : plain != typed ? tr("Control characters and invisible marks were left out.")
+                               : QString());
     setOwnFault(m_check ? m_check(plain) : QString());
     if (!hasOwnFault()) {
         emit edited(plain);
@@ -300,6 +304,7 @@ ChoiceField::ChoiceField(const QString& label, const QString& path)
     : EditField(label, path, new QComboBox, true), m_box(static_cast<QComboBox*>(editor())) {
     m_box->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
     m_box->setFocusPolicy(Qt::StrongFocus);
+    m_box->view()->setAccessibleName(m_box->accessibleName());
     connect(m_box, &QComboBox::activated, this, [this] { emit edited(key()); });
 }
 
@@ -326,6 +331,52 @@ void ChoiceField::show(const QString& key) {
 
 QString ChoiceField::key() const {
     return m_box->currentData().toString();
+}
+
+PickField::PickField(const QString& label, const QString& path)
+    : EditField(label, path, new QListWidget, true), m_list(static_cast<QListWidget*>(editor())) {
+    connect(m_list, &QListWidget::itemChanged, this, [this] { emit edited(keys()); });
+}
+
+void PickField::setChoices(const QStringList& words, const QStringList& keys) {
+    const QSignalBlocker quiet(m_list);
+    m_list->clear();
+    for (int at = 0; at < keys.size(); ++at) {
+        auto* item = new QListWidgetItem(plainText(words.value(at), false), m_list);
+        item->setData(Qt::UserRole, keys.at(at));
+        item->setCheckState(Qt::Unchecked);
+    }
+    constexpr int kMostRows = 5;
+    constexpr int kFrame = 12;
+    const int rows = std::clamp(m_list->count(), 1, kMostRows);
+    m_list->setFixedHeight((m_list->fontMetrics().lineSpacing() + 4) * rows + kFrame);
+}
+
+void PickField::show(const QStringList& keys) {
+    const QSignalBlocker quiet(m_list);
+    QStringList known;
+    for (int at = 0; at < m_list->count(); ++at) {
+        const QString key = m_list->item(at)->data(Qt::UserRole).toString();
+        known << key;
+        m_list->item(at)->setCheckState(keys.contains(key) ? Qt::Checked : Qt::Unchecked);
+    }
+    for (const QString& key : keys) {
+        if (!known.contains(key)) {
+            auto* item = new QListWidgetItem(plainText(key, false), m_list);
+            item->setData(Qt::UserRole, key);
+            item->setCheckState(Qt::Checked);
+        }
+    }
+}
+
+QStringList PickField::keys() const {
+    QStringList ticked;
+    for (int at = 0; at < m_list->count(); ++at) {
+        if (m_list->item(at)->checkState() == Qt::Checked) {
+            ticked << m_list->item(at)->data(Qt::UserRole).toString();
+        }
+    }
+    return ticked;
 }
 
 CheckField::CheckField(const QString& label, const QString& path)

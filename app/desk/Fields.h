@@ -18,6 +18,7 @@ class QCheckBox;
 class QComboBox;
 class QLabel;
 class QLineEdit;
+class QListWidget;
 class QPlainTextEdit;
 class QVBoxLayout;
 
@@ -93,7 +94,7 @@ private:
     void take(const QString& typed);
 
     QLineEdit* m_line;
-    QString m_cut;
+    int m_mostLetters;
     Check m_check;
     QString m_shown;
     bool m_typing = false;
@@ -153,6 +154,23 @@ signals:
 
 private:
     QComboBox* m_box;
+};
+
+/// Any of a list, ticked with Space.
+class PickField : public EditField {
+    Q_OBJECT
+
+public:
+    PickField(const QString& label, const QString& path);
+    void setChoices(const QStringList& words, const QStringList& keys);
+    void show(const QStringList& keys);  ///< what is not offered is added, so that nothing changes by itself
+    QStringList keys() const;            ///< those ticked, in the order of the list
+
+signals:
+    void edited(const QStringList& keys);
+
+private:
+    QListWidget* m_list;
 };
 
 /// Yes or no; the label is the box's own and has the letter for Alt.
