@@ -14,9 +14,11 @@
 #include "bridge/TimeText.h"
 #include "desk/FrontPage.h"
 #include "desk/PreparePage.h"
+#include "desk/RecipeEditor.h"
 #include "desk/ResumePage.h"
 #include "desk/ScreenPanel.h"
 #include "desk/SoundPage.h"
+#include "desk/VenueEditor.h"
 #include "review/ReviewPage.h"
 #include "stage/AudienceWindow.h"
 #include "stage/StagePage.h"
@@ -33,7 +35,10 @@ MainWindow::MainWindow(const Ground& ground, QWidget* parent)
       m_prepare([this] { return makePrepare(); }),
       m_stage([this] { return makeStage(); }),
       m_review([this] { return makeReview(); }),
-      m_soundPage([this] { return makeSoundPage(); }) {
+      m_soundPage([this] { return makeSoundPage(); }),
+      m_library(ground.library.isEmpty() ? Library::usualFolder() : ground.library),
+      m_venues([this] { return makeVenues(); }),
+      m_recipes([this] { return makeRecipes(); }) {
     setWindowTitle(tr("Brinebell"));
     setMinimumSize(800, 500);
     setCentralWidget(m_pages);
@@ -63,6 +68,8 @@ FrontPage* MainWindow::makeFront() {
     connect(page, &FrontPage::prepareWanted, this, &MainWindow::openPrepare);
     connect(page, &FrontPage::reviewWanted, this, [this] { openReview({}); });
     connect(page, &FrontPage::soundWanted, this, &MainWindow::openSound);
+    connect(page, &FrontPage::kitchensWanted, this, &MainWindow::openKitchens);
+    connect(page, &FrontPage::recipesWanted, this, &MainWindow::openRecipes);
     return page;
 }
 
@@ -117,6 +124,28 @@ SoundPage* MainWindow::makeSoundPage() {
     auto* page = added(new SoundPage(*m_sound));
     connect(page, &SoundPage::leaveWanted, this, &MainWindow::leaveSound);
     return page;
+}
+
+VenueEditor* MainWindow::makeVenues() {
+    auto* page = added(new VenueEditor(m_library));
+    connect(page, &DocumentPage::leaveWanted, this, &MainWindow::openFront);
+    return page;
+}
+
+RecipeEditor* MainWindow::makeRecipes() {
+    auto* page = added(new RecipeEditor(m_library));
+    connect(page, &DocumentPage::leaveWanted, this, &MainWindow::openFront);
+    return page;
+}
+
+void MainWindow::openKitchens() {
+    m_pages->setCurrentWidget(m_venues.get());
+    m_venues->open(m_venues->openId());
+}
+
+void MainWindow::openRecipes() {
+    m_pages->setCurrentWidget(m_recipes.get());
+    m_recipes->open(m_recipes->openId());
 }
 
 AudienceWindow& MainWindow::audience() {

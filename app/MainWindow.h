@@ -8,6 +8,7 @@
 
 #include "LazyPage.h"
 #include "bridge/Sessions.h"
+#include "desk/Library.h"
 #include "sound/CueSpeaker.h"
 
 class QSettings;
@@ -20,11 +21,13 @@ class AwakeKeeper;
 class FrontPage;
 class PreparePage;
 class ResumePage;
+class RecipeEditor;
 class ReviewPage;
 class SoundControl;
 class SoundPage;
 class SpokenNames;
 class StagePage;
+class VenueEditor;
 
 /// What the window stands on.
 struct Ground {
@@ -35,6 +38,7 @@ struct Ground {
     SpokenNames* voice = nullptr;   ///< null: names are not spoken
     AwakeKeeper* awake = nullptr;   ///< null: the machine sleeps when it likes
     QSettings* settings = nullptr;  ///< null: nothing that is set is kept
+    QString library{};              ///< the folder of the teacher's own files; empty: the usual one
 };
 
 class MainWindow final : public QMainWindow {
@@ -49,12 +53,16 @@ public:
     void startSession(const SessionStart& start);
     void openFront();
     void openPrepare();
+    void openKitchens();
+    void openRecipes();
     void openReview(const QString& sessionId);
     void openSound();    ///< the sound check; a running session goes on behind it
     void dropSession();  ///< lets go of the running session; it stays in the logbook as it is
 
     FrontPage& frontPage() { return *m_front; }
     PreparePage& preparePage() { return *m_prepare; }
+    VenueEditor& venueEditor() { return *m_venues; }
+    RecipeEditor& recipeEditor() { return *m_recipes; }
     StagePage& stagePage() { return *m_stage; }
     ReviewPage& reviewPage() { return *m_review; }
     ResumePage& resumePage() { return *m_resume; }
@@ -75,6 +83,8 @@ private:
     ReviewPage* makeReview();
     ResumePage* makeResume();
     SoundPage* makeSoundPage();
+    VenueEditor* makeVenues();
+    RecipeEditor* makeRecipes();
     void listenForAwake();
     void restyle();
     void leaveSound();
@@ -101,6 +111,9 @@ private:
     LazyPage<StagePage> m_stage;
     LazyPage<ReviewPage> m_review;
     LazyPage<SoundPage> m_soundPage;
+    Library m_library;
+    LazyPage<VenueEditor> m_venues;
+    LazyPage<RecipeEditor> m_recipes;
     std::unique_ptr<AudienceWindow> m_audience;  ///< null until somebody wants it
 };
 

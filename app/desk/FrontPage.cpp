@@ -37,6 +37,12 @@ FrontPage::FrontPage(QWidget* parent) : QWidget(parent) {
     connect(review, &QPushButton::clicked, this, &FrontPage::reviewWanted);
     auto* sound = addChoice(*page, tr("&Check the sound"), tr("Hear every cue from where you will stand."));
     connect(sound, &QPushButton::clicked, this, &FrontPage::soundWanted);
+    auto* kitchens =
+        addChoice(*page, tr("&Kitchens"), tr("Describe where you teach: its altitude, stations and canners."));
+    connect(kitchens, &QPushButton::clicked, this, &FrontPage::kitchensWanted);
+    auto* recipes =
+        addChoice(*page, tr("&Recipes"), tr("Look at the tested recipes, make a class version, write your own."));
+    connect(recipes, &QPushButton::clicked, this, &FrontPage::recipesWanted);
     page->addStretch();
     setFault({});
 }

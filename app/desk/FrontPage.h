@@ -24,6 +24,8 @@ signals:
     void prepareWanted();
     void reviewWanted();
     void soundWanted();
+    void kitchensWanted();
+    void recipesWanted();
 
 private:
     QPushButton* addChoice(QVBoxLayout& page, const QString& text, const QString& what);

@@ -357,6 +357,49 @@ están dentro</translation>
     </message>
 </context>
 <context>
+    <name>DeskWords</name>
+    <message>
+        <source>quarter-pint</source>
+        <translation>cuarto de pinta</translation>
+    </message>
+    <message>
+        <source>half-pint</source>
+        <translation>media pinta</translation>
+    </message>
+    <message>
+        <source>12-ounce</source>
+        <translation>12 onzas</translation>
+    </message>
+    <message>
+        <source>pint</source>
+        <translation>pinta</translation>
+    </message>
+    <message>
+        <source>1½-pint</source>
+        <translation>pinta y media</translation>
+    </message>
+    <message>
+        <source>quart</source>
+        <translation>cuarto de galón</translation>
+    </message>
+    <message>
+        <source>half-gallon</source>
+        <translation>medio galón</translation>
+    </message>
+    <message>
+        <source>one duration, or three: short, likely, long</source>
+        <translation>una duración, o tres: corta, probable, larga</translation>
+    </message>
+    <message>
+        <source>the three must not fall, and the longest is more than zero</source>
+        <translation>las tres no deben disminuir, y la más larga es mayor que cero</translation>
+    </message>
+    <message>
+        <source>a whole number from %L1 to %L2</source>
+        <translation>un número entero de %L1 a %L2</translation>
+    </message>
+</context>
+<context>
     <name>KeyWords</name>
     <message>
         <source>Seen (hold)</source>
@@ -475,6 +518,13 @@ están dentro</translation>
     <message>
         <source>Wait; the board will call.</source>
         <translation>Espere; el tablero avisará.</translation>
+    </message>
+</context>
+<context>
+    <name>RecipeEditor</name>
+    <message>
+        <source>a percentage, as in 5 %</source>
+        <translation>un porcentaje, como 5 %</translation>
     </message>
 </context>
 <context>
@@ -1945,6 +1995,81 @@ La mitad de %2 ensayos termina a las %3
     </message>
 </context>
 <context>
+    <name>brinebell::DocumentPage</name>
+    <message>
+        <source>Sections</source>
+        <translation>Secciones</translation>
+    </message>
+    <message>
+        <source>Faults; Enter leads to the field</source>
+        <translation>Faltas; Entrar lleva al campo</translation>
+    </message>
+    <message>
+        <source>&amp;New</source>
+        <translation>&amp;Nuevo</translation>
+    </message>
+    <message>
+        <source>Make a &amp;class version</source>
+        <translation>Hacer una versión de &amp;clase</translation>
+    </message>
+    <message>
+        <source>&amp;Copy</source>
+        <translation>&amp;Copiar</translation>
+    </message>
+    <message>
+        <source>&amp;Undo</source>
+        <translation>&amp;Deshacer</translation>
+    </message>
+    <message>
+        <source>&amp;Redo</source>
+        <translation>&amp;Rehacer</translation>
+    </message>
+    <message>
+        <source>&amp;Back</source>
+        <translation>&amp;Volver</translation>
+    </message>
+    <message>
+        <source>What this section holds</source>
+        <translation>Lo que hay en esta sección</translation>
+    </message>
+    <message>
+        <source>A&amp;dd</source>
+        <translation>&amp;Añadir</translation>
+    </message>
+    <message>
+        <source>R&amp;emove</source>
+        <translation>&amp;Quitar</translation>
+    </message>
+    <message>
+        <source>U&amp;p</source>
+        <translation>S&amp;ubir</translation>
+    </message>
+    <message>
+        <source>D&amp;own</source>
+        <translation>Ba&amp;jar</translation>
+    </message>
+    <message>
+        <source>There is nothing here yet. New makes one.</source>
+        <translation>Aquí no hay nada todavía. Nuevo crea uno.</translation>
+    </message>
+    <message>
+        <source>Nothing here yet. Add makes the first.</source>
+        <translation>Aquí no hay nada todavía. Añadir crea el primero.</translation>
+    </message>
+    <message>
+        <source>Not saved yet: %1</source>
+        <translation>Aún sin guardar: %1</translation>
+    </message>
+    <message>
+        <source>Saved</source>
+        <translation>Guardado</translation>
+    </message>
+    <message>
+        <source>Saving…</source>
+        <translation>Guardando…</translation>
+    </message>
+</context>
+<context>
     <name>brinebell::FrontPage</name>
     <message>
         <source>What is on today?</source>
@@ -1973,6 +2098,22 @@ La mitad de %2 ensayos termina a las %3
     <message>
         <source>Hear every cue from where you will stand.</source>
         <translation>Oiga cada aviso desde donde va a estar.</translation>
+    </message>
+    <message>
+        <source>&amp;Kitchens</source>
+        <translation>C&amp;ocinas</translation>
+    </message>
+    <message>
+        <source>Describe where you teach: its altitude, stations and canners.</source>
+        <translation>Describir dónde se enseña: altitud, puestos y ollas.</translation>
+    </message>
+    <message>
+        <source>&amp;Recipes</source>
+        <translation>&amp;Recetas</translation>
+    </message>
+    <message>
+        <source>Look at the tested recipes, make a class version, write your own.</source>
+        <translation>Ver las recetas probadas, hacer una versión de clase, escribir las propias.</translation>
     </message>
 </context>
 <context>
@@ -2394,6 +2535,541 @@ La mitad de %2 ensayos termina a las %3
     <message>
         <source>Nothing was changed. Any key goes back to the board.</source>
         <translation>No se cambió nada. Cualquier tecla vuelve al tablero.</translation>
+    </message>
+</context>
+<context>
+    <name>brinebell::RecipeEditor</name>
+    <message>
+        <source>Recipes</source>
+        <translation>Recetas</translation>
+    </message>
+    <message>
+        <source>New recipe</source>
+        <translation>Receta nueva</translation>
+    </message>
+    <message>
+        <source>Wash jars and keep them hot</source>
+        <translation>Lavar los frascos y mantenerlos calientes</translation>
+    </message>
+    <message>
+        <source>%1, our version</source>
+        <translation>%1, nuestra versión</translation>
+    </message>
+    <message>
+        <source>A tested recipe: it is shown and not changed. “Make a class version” copies it for you to fit.</source>
+        <translation>Una receta probada: se muestra y no se cambia. «Hacer una versión de clase» la copia para adaptarla.</translation>
+    </message>
+    <message>
+        <source>A class version of “%1”. The guard holds every ingredient against it; what it refuses stands at the ingredient with rule and source.</source>
+        <translation>Una versión de clase de «%1». La guardia compara cada ingrediente con ella; lo que rechaza aparece junto al ingrediente, con la regla y la fuente.</translation>
+    </message>
+    <message>
+        <source>Recipe</source>
+        <translation>Receta</translation>
+    </message>
+    <message>
+        <source>Ingredients</source>
+        <translation>Ingredientes</translation>
+    </message>
+    <message>
+        <source>Steps</source>
+        <translation>Pasos</translation>
+    </message>
+    <message>
+        <source>Talk</source>
+        <translation>Charla</translation>
+    </message>
+    <message>
+        <source>Made ahead</source>
+        <translation>Hecho antes</translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation>Añadir</translation>
+    </message>
+    <message>
+        <source>our own teaching note</source>
+        <translation>nota docente propia</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Quitar</translation>
+    </message>
+    <message>
+        <source>Move</source>
+        <translation>Mover</translation>
+    </message>
+    <message>
+        <source>One a line.</source>
+        <translation>Uno por línea.</translation>
+    </message>
+    <message>
+        <source>Title</source>
+        <translation>Título</translation>
+    </message>
+    <message>
+        <source>Summary</source>
+        <translation>Resumen</translation>
+    </message>
+    <message>
+        <source>Source of the tested recipe, with edition</source>
+        <translation>Fuente de la receta probada, con la edición</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Fuente</translation>
+    </message>
+    <message>
+        <source>How sure the figures are</source>
+        <translation>Cuán seguras son las cifras</translation>
+    </message>
+    <message>
+        <source>Held against the source</source>
+        <translation>Cotejadas con la fuente</translation>
+    </message>
+    <message>
+        <source>From memory: to be held against the source</source>
+        <translation>De memoria: hay que cotejarlas con la fuente</translation>
+    </message>
+    <message>
+        <source>How sure</source>
+        <translation>Cuán seguro</translation>
+    </message>
+    <message>
+        <source>Product in the published tables</source>
+        <translation>Producto en las tablas publicadas</translation>
+    </message>
+    <message>
+        <source>Product</source>
+        <translation>Producto</translation>
+    </message>
+    <message>
+        <source>Pack</source>
+        <translation>Envasado</translation>
+    </message>
+    <message>
+        <source>Hot</source>
+        <translation>En caliente</translation>
+    </message>
+    <message>
+        <source>Raw</source>
+        <translation>En crudo</translation>
+    </message>
+    <message>
+        <source>Jars that it is tested for</source>
+        <translation>Frascos para los que está probada</translation>
+    </message>
+    <message>
+        <source>Jars</source>
+        <translation>Frascos</translation>
+    </message>
+    <message>
+        <source>Yield of a whole batch</source>
+        <translation>Rendimiento de una tanda entera</translation>
+    </message>
+    <message>
+        <source>Yield</source>
+        <translation>Rendimiento</translation>
+    </message>
+    <message>
+        <source>Counted in jars: 6-8 pints.</source>
+        <translation>Contado en frascos: 6-8 pints.</translation>
+    </message>
+    <message>
+        <source>Headspace</source>
+        <translation>Espacio libre</translation>
+    </message>
+    <message>
+        <source>As published: 1/2 in.</source>
+        <translation>Como se publicó: 1/2 in.</translation>
+    </message>
+    <message>
+        <source>Keeps how long</source>
+        <translation>Cuánto se conserva</translation>
+    </message>
+    <message>
+        <source>Stored how</source>
+        <translation>Cómo se guarda</translation>
+    </message>
+    <message>
+        <source>Allergens</source>
+        <translation>Alérgenos</translation>
+    </message>
+    <message>
+        <source>Equipment</source>
+        <translation>Utensilios</translation>
+    </message>
+    <message>
+        <source>Name, as it stands after the amount</source>
+        <translation>Nombre, tal como va después de la cantidad</translation>
+    </message>
+    <message>
+        <source>Amount</source>
+        <translation>Cantidad</translation>
+    </message>
+    <message>
+        <source>1 1/2 cups, 8-16 heads.</source>
+        <translation>1 1/2 cups, 8-16 heads.</translation>
+    </message>
+    <message>
+        <source>Tested: %1</source>
+        <translation>Probado: %1</translation>
+    </message>
+    <message>
+        <source>What it is for</source>
+        <translation>Para qué sirve</translation>
+    </message>
+    <message>
+        <source>Low-acid food</source>
+        <translation>Alimento poco ácido</translation>
+    </message>
+    <message>
+        <source>Acid food</source>
+        <translation>Alimento ácido</translation>
+    </message>
+    <message>
+        <source>Acid</source>
+        <translation>Ácido</translation>
+    </message>
+    <message>
+        <source>Oil</source>
+        <translation>Aceite</translation>
+    </message>
+    <message>
+        <source>Salt</source>
+        <translation>Sal</translation>
+    </message>
+    <message>
+        <source>Sugar</source>
+        <translation>Azúcar</translation>
+    </message>
+    <message>
+        <source>Spice</source>
+        <translation>Especia</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation>Agua</translation>
+    </message>
+    <message>
+        <source>Firming</source>
+        <translation>Para dar firmeza</translation>
+    </message>
+    <message>
+        <source>Kind, of an acid or a spice</source>
+        <translation>Tipo, de un ácido o una especia</translation>
+    </message>
+    <message>
+        <source>Not said</source>
+        <translation>No se dice</translation>
+    </message>
+    <message>
+        <source>Vinegar from a shop</source>
+        <translation>Vinagre de tienda</translation>
+    </message>
+    <message>
+        <source>Home-made vinegar</source>
+        <translation>Vinagre casero</translation>
+    </message>
+    <message>
+        <source>Bottled lemon juice</source>
+        <translation>Jugo de limón embotellado</translation>
+    </message>
+    <message>
+        <source>Bottled lime juice</source>
+        <translation>Jugo de lima embotellado</translation>
+    </message>
+    <message>
+        <source>Fresh citrus juice</source>
+        <translation>Jugo de cítricos fresco</translation>
+    </message>
+    <message>
+        <source>Citric acid</source>
+        <translation>Ácido cítrico</translation>
+    </message>
+    <message>
+        <source>Dried</source>
+        <translation>Seco</translation>
+    </message>
+    <message>
+        <source>Fresh</source>
+        <translation>Fresco</translation>
+    </message>
+    <message>
+        <source>Kind</source>
+        <translation>Tipo</translation>
+    </message>
+    <message>
+        <source>Strength, of a vinegar</source>
+        <translation>Concentración, de un vinagre</translation>
+    </message>
+    <message>
+        <source>Strength</source>
+        <translation>Concentración</translation>
+    </message>
+    <message>
+        <source>It may be &amp;left out</source>
+        <translation>Se puede &amp;omitir</translation>
+    </message>
+    <message>
+        <source>The amount goes into each &amp;jar</source>
+        <translation>La cantidad va en cada &amp;frasco</translation>
+    </message>
+    <message>
+        <source>Stands in for the tested ingredient of this id</source>
+        <translation>Sustituye al ingrediente probado con este id</translation>
+    </message>
+    <message>
+        <source>May stand in for it</source>
+        <translation>Puede sustituirlo</translation>
+    </message>
+    <message>
+        <source>One a line; what the source allows.</source>
+        <translation>Uno por línea; lo que permite la fuente.</translation>
+    </message>
+    <message>
+        <source>May not, and people ask</source>
+        <translation>No puede, y la gente pregunta</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Nota</translation>
+    </message>
+    <message>
+        <source>Title, verb first, at most eight words</source>
+        <translation>Título, con el verbo primero, ocho palabras como máximo</translation>
+    </message>
+    <message>
+        <source>In full</source>
+        <translation>Con detalle</translation>
+    </message>
+    <message>
+        <source>End-point to look for</source>
+        <translation>Señal de que está listo</translation>
+    </message>
+    <message>
+        <source>It ends when somebody &amp;sees the end-point</source>
+        <translation>Termina cuando alguien ve la &amp;señal</translation>
+    </message>
+    <message>
+        <source>How long</source>
+        <translation>Cuánto dura</translation>
+    </message>
+    <message>
+        <source>Short, likely, long: 4 min, 6 min, 9 min; or one duration for what is fixed.</source>
+        <translation>Corto, probable, largo: 4 min, 6 min, 9 min; o una sola duración si es fija.</translation>
+    </message>
+    <message>
+        <source>Where that is published; empty: our estimate</source>
+        <translation>Dónde está publicado; vacío: estimación nuestra</translation>
+    </message>
+    <message>
+        <source>Done once for</source>
+        <translation>Se hace una vez por</translation>
+    </message>
+    <message>
+        <source>The batch</source>
+        <translation>La tanda</translation>
+    </message>
+    <message>
+        <source>Each load</source>
+        <translation>Cada carga</translation>
+    </message>
+    <message>
+        <source>Each jar</source>
+        <translation>Cada frasco</translation>
+    </message>
+    <message>
+        <source>It &amp;grows with the batch</source>
+        <translation>Aumenta con la &amp;tanda</translation>
+    </message>
+    <message>
+        <source>Where</source>
+        <translation>Dónde</translation>
+    </message>
+    <message>
+        <source>Nowhere in particular</source>
+        <translation>En ningún sitio fijo</translation>
+    </message>
+    <message>
+        <source>Burner</source>
+        <translation>Quemador</translation>
+    </message>
+    <message>
+        <source>Oven</source>
+        <translation>Horno</translation>
+    </message>
+    <message>
+        <source>Sink</source>
+        <translation>Fregadero</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>Tabla</translation>
+    </message>
+    <message>
+        <source>Counter</source>
+        <translation>Encimera</translation>
+    </message>
+    <message>
+        <source>Vessel, where steps share one</source>
+        <translation>Recipiente, si varios pasos comparten uno</translation>
+    </message>
+    <message>
+        <source>Cautions</source>
+        <translation>Precauciones</translation>
+    </message>
+    <message>
+        <source>Add a limi&amp;t</source>
+        <translation>Añadir un lími&amp;te</translation>
+    </message>
+    <message>
+        <source>Add a limit</source>
+        <translation>Añadir un límite</translation>
+    </message>
+    <message>
+        <source>Hands</source>
+        <translation>Manos</translation>
+    </message>
+    <message>
+        <source>None</source>
+        <translation>Ninguna</translation>
+    </message>
+    <message>
+        <source>Throughout</source>
+        <translation>Todo el tiempo</translation>
+    </message>
+    <message>
+        <source>At its start or end</source>
+        <translation>Al principio o al final</translation>
+    </message>
+    <message>
+        <source>A look every so often</source>
+        <translation>Una mirada cada cierto tiempo</translation>
+    </message>
+    <message>
+        <source>It can be left for a &amp;moment</source>
+        <translation>Se puede dejar un &amp;momento</translation>
+    </message>
+    <message>
+        <source>Hands at its start</source>
+        <translation>Manos al principio</translation>
+    </message>
+    <message>
+        <source>Hands at its end</source>
+        <translation>Manos al final</translation>
+    </message>
+    <message>
+        <source>Shortest time between looks</source>
+        <translation>Tiempo más corto entre miradas</translation>
+    </message>
+    <message>
+        <source>Longest time between looks</source>
+        <translation>Tiempo más largo entre miradas</translation>
+    </message>
+    <message>
+        <source>One look takes</source>
+        <translation>Una mirada tarda</translation>
+    </message>
+    <message>
+        <source>What is done at a look, verb first</source>
+        <translation>Qué se hace en cada mirada, con el verbo primero</translation>
+    </message>
+    <message>
+        <source>A look</source>
+        <translation>Una mirada</translation>
+    </message>
+    <message>
+        <source>No &amp;helper may do it</source>
+        <translation>Ningún a&amp;yudante puede hacerlo</translation>
+    </message>
+    <message>
+        <source>Only after these have ended</source>
+        <translation>Solo cuando hayan terminado estos</translation>
+    </message>
+    <message>
+        <source>Ingredients handled here</source>
+        <translation>Ingredientes que se manejan aquí</translation>
+    </message>
+    <message>
+        <source>Limit %L1: the longest wait after this step</source>
+        <translation>Límite %L1: la espera más larga después de este paso</translation>
+    </message>
+    <message>
+        <source>The load is lowered into the canner</source>
+        <translation>Se baja la carga a la olla</translation>
+    </message>
+    <message>
+        <source>Before</source>
+        <translation>Antes de</translation>
+    </message>
+    <message>
+        <source>At most</source>
+        <translation>Como máximo</translation>
+    </message>
+    <message>
+        <source>Kind of limit</source>
+        <translation>Tipo de límite</translation>
+    </message>
+    <message>
+        <source>Quality: may be stretched</source>
+        <translation>Calidad: se puede estirar</translation>
+    </message>
+    <message>
+        <source>Safety: never stretched</source>
+        <translation>Seguridad: nunca se estira</translation>
+    </message>
+    <message>
+        <source>What to do once it was stretched</source>
+        <translation>Qué hacer cuando se estiró</translation>
+    </message>
+    <message>
+        <source>What to do</source>
+        <translation>Qué hacer</translation>
+    </message>
+    <message>
+        <source>Take limit &amp;%1 away</source>
+        <translation>Quitar el límite &amp;%1</translation>
+    </message>
+    <message>
+        <source>Take a limit away</source>
+        <translation>Quitar un límite</translation>
+    </message>
+    <message>
+        <source>What is said</source>
+        <translation>Qué se dice</translation>
+    </message>
+    <message>
+        <source>It &amp;must be said</source>
+        <translation>&amp;Hay que decirlo</translation>
+    </message>
+    <message>
+        <source>How long it takes</source>
+        <translation>Cuánto tarda</translation>
+    </message>
+    <message>
+        <source>Any time</source>
+        <translation>En cualquier momento</translation>
+    </message>
+    <message>
+        <source>At which step</source>
+        <translation>En qué paso</translation>
+    </message>
+    <message>
+        <source>Steps done before class</source>
+        <translation>Pasos que se hacen antes de la clase</translation>
+    </message>
+    <message>
+        <source>Bringing it out, verb first</source>
+        <translation>Cómo se saca, con el verbo primero</translation>
+    </message>
+    <message>
+        <source>How long that takes</source>
+        <translation>Cuánto tarda eso</translation>
+    </message>
+    <message>
+        <source>How it is kept until class</source>
+        <translation>Cómo se guarda hasta la clase</translation>
     </message>
 </context>
 <context>
@@ -3116,6 +3792,253 @@ La mitad de %2 ensayos termina a las %3
     <message>
         <source>Only the first %L1 characters fit here.</source>
         <translation>Aquí solo caben los primeros %L1 caracteres.</translation>
+    </message>
+</context>
+<context>
+    <name>brinebell::VenueEditor</name>
+    <message>
+        <source>Kitchens</source>
+        <translation>Cocinas</translation>
+    </message>
+    <message>
+        <source>New kitchen</source>
+        <translation>Cocina nueva</translation>
+    </message>
+    <message>
+        <source>Burner</source>
+        <translation>Quemador</translation>
+    </message>
+    <message>
+        <source>%1 (copy)</source>
+        <translation>%1 (copia)</translation>
+    </message>
+    <message>
+        <source>▲ Without an altitude no class can run here: every process time depends on it.</source>
+        <translation>▲ Sin altitud no se puede dar aquí ninguna clase: de ella depende cada tiempo de proceso.</translation>
+    </message>
+    <message>
+        <source>Water boils at about %L1 °F (%L2 °C) here.</source>
+        <translation>Aquí el agua hierve a unos %L1 °F (%L2 °C).</translation>
+    </message>
+    <message>
+        <source>Band of the tables: %1; pints of chile salsa, for one, are boiled %L2 min.</source>
+        <translation>Franja de las tablas: %1; las pintas de salsa de chile, por ejemplo, hierven %L2 min.</translation>
+    </message>
+    <message>
+        <source>Kitchen</source>
+        <translation>Cocina</translation>
+    </message>
+    <message>
+        <source>Stations</source>
+        <translation>Puestos</translation>
+    </message>
+    <message>
+        <source>Canners</source>
+        <translation>Ollas de envasado</translation>
+    </message>
+    <message>
+        <source>Confirmed</source>
+        <translation>Confirmado</translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation>Añadir</translation>
+    </message>
+    <message>
+        <source>New station</source>
+        <translation>Puesto nuevo</translation>
+    </message>
+    <message>
+        <source>New canner</source>
+        <translation>Olla nueva</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Quitar</translation>
+    </message>
+    <message>
+        <source>Move</source>
+        <translation>Mover</translation>
+    </message>
+    <message>
+        <source>Name of the kitchen</source>
+        <translation>Nombre de la cocina</translation>
+    </message>
+    <message>
+        <source>Altitude</source>
+        <translation>Altitud</translation>
+    </message>
+    <message>
+        <source>With its unit: 4,200 ft or 1280 m.</source>
+        <translation>Con su unidad: 4,200 ft o 1280 m.</translation>
+    </message>
+    <message>
+        <source>How the altitude is known</source>
+        <translation>Cómo se conoce la altitud</translation>
+    </message>
+    <message>
+        <source>the altitude comes first</source>
+        <translation>primero va la altitud</translation>
+    </message>
+    <message>
+        <source>A survey map, the county extension office. A guess sets a wrong process time.</source>
+        <translation>Un mapa topográfico, la oficina de extensión del condado. Una suposición fija un tiempo de proceso equivocado.</translation>
+    </message>
+    <message>
+        <source>Reading distance, from the counter to the screen</source>
+        <translation>Distancia de lectura, de la encimera a la pantalla</translation>
+    </message>
+    <message>
+        <source>Reading distance</source>
+        <translation>Distancia de lectura</translation>
+    </message>
+    <message>
+        <source>It sets how large the board&apos;s letters are: 2.5 m or 8 ft. How large this screen is, is measured on the Prepare page.</source>
+        <translation>Fija el tamaño de las letras del tablero: 2.5 m u 8 ft. El tamaño de esta pantalla se mide en la página Preparar.</translation>
+    </message>
+    <message>
+        <source>Room temperature</source>
+        <translation>Temperatura de la sala</translation>
+    </message>
+    <message>
+        <source>For heating times that are worked out: 68 °F or 20 °C.</source>
+        <translation>Para los tiempos de calentamiento que se calculan: 68 °F o 20 °C.</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>What it is</source>
+        <translation>Qué es</translation>
+    </message>
+    <message>
+        <source>Oven</source>
+        <translation>Horno</translation>
+    </message>
+    <message>
+        <source>Sink</source>
+        <translation>Fregadero</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>Tabla</translation>
+    </message>
+    <message>
+        <source>Counter</source>
+        <translation>Encimera</translation>
+    </message>
+    <message>
+        <source>Heat</source>
+        <translation>Calor</translation>
+    </message>
+    <message>
+        <source>None, or not known</source>
+        <translation>Ninguno, o no se sabe</translation>
+    </message>
+    <message>
+        <source>Gas</source>
+        <translation>Gas</translation>
+    </message>
+    <message>
+        <source>Electric</source>
+        <translation>Eléctrico</translation>
+    </message>
+    <message>
+        <source>Induction</source>
+        <translation>Inducción</translation>
+    </message>
+    <message>
+        <source>Power</source>
+        <translation>Potencia</translation>
+    </message>
+    <message>
+        <source>15,000 Btu/h or 2500 W, from the plate of the range; empty where it is not known.</source>
+        <translation>15,000 Btu/h o 2500 W, según la placa de la cocina; vacío si no se sabe.</translation>
+    </message>
+    <message>
+        <source>Method</source>
+        <translation>Método</translation>
+    </message>
+    <message>
+        <source>Boiling water</source>
+        <translation>Agua hirviendo</translation>
+    </message>
+    <message>
+        <source>Atmospheric steam</source>
+        <translation>Vapor atmosférico</translation>
+    </message>
+    <message>
+        <source>Pressure, dial gauge</source>
+        <translation>Presión, manómetro de aguja</translation>
+    </message>
+    <message>
+        <source>Pressure, weighted gauge</source>
+        <translation>Presión, válvula de contrapeso</translation>
+    </message>
+    <message>
+        <source>Burner that it stands on</source>
+        <translation>Quemador en el que está</translation>
+    </message>
+    <message>
+        <source>Water in it before the jars go in</source>
+        <translation>Agua que tiene antes de meter los frascos</translation>
+    </message>
+    <message>
+        <source>Water</source>
+        <translation>Agua</translation>
+    </message>
+    <message>
+        <source>12 L or 3 gal. Heating times that are left empty are worked out from it.</source>
+        <translation>12 L o 3 gal. Los tiempos de calentamiento que se dejan vacíos se calculan con ella.</translation>
+    </message>
+    <message>
+        <source>The &amp;lid is on while it heats</source>
+        <translation>La ta&amp;pa está puesta mientras calienta</translation>
+    </message>
+    <message>
+        <source>Lid</source>
+        <translation>Tapa</translation>
+    </message>
+    <message>
+        <source>Short, likely, long: 17 min, 21 min, 27 min; or empty.</source>
+        <translation>Corto, probable, largo: 17 min, 21 min, 27 min; o vacío.</translation>
+    </message>
+    <message>
+        <source>Heating to the preheat temperature</source>
+        <translation>Calentamiento hasta la temperatura previa</translation>
+    </message>
+    <message>
+        <source>Heating to the boil, loaded</source>
+        <translation>Calentamiento hasta hervir, con la carga</translation>
+    </message>
+    <message>
+        <source>Jars in one load, on the rack</source>
+        <translation>Frascos en una carga, sobre la rejilla</translation>
+    </message>
+    <message>
+        <source>Jars in one load</source>
+        <translation>Frascos en una carga</translation>
+    </message>
+    <message>
+        <source>Entry of the tables that rests on memory</source>
+        <translation>Entrada de las tablas que se cita de memoria</translation>
+    </message>
+    <message>
+        <source>Entry</source>
+        <translation>Entrada</translation>
+    </message>
+    <message>
+        <source>Who held it against the printed page</source>
+        <translation>Quién la cotejó con la página impresa</translation>
+    </message>
+    <message>
+        <source>On which day</source>
+        <translation>Qué día</translation>
+    </message>
+    <message>
+        <source>Year, month, day: 2026-08-01.</source>
+        <translation>Año, mes, día: 2026-08-01.</translation>
     </message>
 </context>
 <context>

@@ -13,7 +13,10 @@
 #include "desk/FrontPage.h"
 #include "desk/MeasureDialog.h"
 #include "desk/PreparePage.h"
+#include "desk/RecipeEditor.h"
 #include "desk/ResumePage.h"
+#include "desk/VenueEditor.h"
+#include "recipe/TestedRecipes.h"
 #include "review/ReviewPage.h"
 #include "window/Bench.h"
 
@@ -129,6 +132,36 @@ TEST(Access, TheReviewPage) {
     bench.window.openReview({});
     EXPECT_GE(audit(bench.window.reviewPage()), 6);
     expectKeys(bench.window.reviewPage());
+}
+
+TEST(Access, TheKitchensPageInEverySection) {
+    Bench bench(demonstrationClass());
+    ASSERT_TRUE(Library().addDemonstration());
+    bench.window.openKitchens();
+    VenueEditor& page = bench.window.venueEditor();
+    page.open("tamarack-grange-hall");
+    for (int section = 0; section < 4; ++section) {
+        page.choose(section, 0);
+        EXPECT_GE(audit(page), 10) << section;
+        expectKeys(page);
+    }
+}
+
+TEST(Access, TheRecipesPageInEverySection) {
+    Bench bench(demonstrationClass());
+    Library library;
+    Recipe version = builtInRecipe("chile-salsa").value();
+    version.id = "audited-salsa";
+    version.versionOf = "chile-salsa";
+    ASSERT_TRUE(library.save(version, OldFile::Keep));
+    bench.window.openRecipes();
+    RecipeEditor& page = bench.window.recipeEditor();
+    page.open(version.id);
+    for (int section = 0; section < 5; ++section) {
+        page.choose(section, 0);
+        EXPECT_GE(audit(page), 10) << section;
+        expectKeys(page);
+    }
 }
 
 TEST(Access, TheResumePage) {
