@@ -25,6 +25,7 @@ QLabel* plainLabel(const QString& words, const char* kind) {
 
 constexpr int kOutlineWidth = 270;
 constexpr int kFaultHeight = 84;
+constexpr int kFieldWidth = 820;  // a line longer than that is hard to read
 
 }  // namespace
 
@@ -103,6 +104,8 @@ QWidget* DocumentPage::buildOutline() {
     column->setContentsMargins(0, 0, 0, 0);
     m_items = new QListWidget;
     m_items->setAccessibleName(tr("What this section holds"));
+    m_items->setWordWrap(true);
+    m_items->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
     column->addWidget(m_items, 1);
     m_add = new QPushButton(tr("A&dd"));
     m_remove = new QPushButton(tr("R&emove"));
@@ -333,6 +336,7 @@ void DocumentPage::rebuildForm() {
 }
 
 void DocumentPage::place(EditField* field, std::function<void(bool)> show) {
+    field->setMaximumWidth(kFieldWidth);
     m_form->addWidget(field);
     m_fields.push_back(field);
     show(true);
