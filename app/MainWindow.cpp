@@ -52,6 +52,9 @@ MainWindow::~MainWindow() {
     if (m_stage.made() != nullptr) {
         m_stage->setSession(nullptr);
     }
+    // What waits to be saved is saved while the library is still there.
+    delete m_venues.made();
+    delete m_recipes.made();
 }
 
 // ---- pages, each made and connected when it is first wanted

@@ -14,6 +14,7 @@
 #include <QTest>
 #include <algorithm>
 
+#include "MainWindow.h"
 #include "bridge/TimeText.h"
 #include "desk/RecipeEditor.h"
 #include "desk/VenueEditor.h"
@@ -195,6 +196,22 @@ TEST_F(Editors, AKitchenIsSavedByItselfWithTheOldFileKept) {
     type(page, "venue.name", QStringLiteral("Again"));
     ASSERT_TRUE(page.saveNow());
     EXPECT_EQ(readFile(keptName(path)).value(), old);
+}
+
+TEST_F(Editors, WhatWasTypedLastIsSavedWhenTheWindowCloses) {
+    ASSERT_TRUE(library.addDemonstration());
+    const ManualClock clock({Millis(1'789'660'800'000), Millis(3'600'000), BootId{1, 2}});
+    {
+        Ground ground;
+        ground.clock = &clock;
+        ground.library = toQt(library.folder());
+        MainWindow window(ground);
+        window.show();
+        ASSERT_TRUE(QTest::qWaitForWindowActive(&window));
+        window.openKitchens();
+        type(window.venueEditor(), "venue.name", QStringLiteral("Typed last"));
+    }
+    EXPECT_EQ(readVenueFile(pathOf(Library::Kind::Venue, "tamarack-grange-hall"))->name, "Typed last");
 }
 
 TEST_F(Editors, ATestedRecipeIsShownAndNotChanged) {
