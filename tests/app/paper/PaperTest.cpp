@@ -76,6 +76,22 @@ TEST_F(PaperFile, EveryPageCarriesTitleNumberAndSafetyNotice) {
     EXPECT_THAT(text, HasSubstr("page 1 of " + std::to_string(pages)));
 }
 
+// A picture or a link that a file names is printed as it was written; nothing is loaded for it.
+TEST_F(PaperFile, MarkupIsPrintedAsItWasWritten) {
+    const std::string hostile = "<img src='file:///etc/hostname'> <a href='x'>here</a>";
+    m_network.title = hostile;
+    m_network.dishes.front().title = hostile;
+    m_network.talk.front().text = hostile;
+    int checked = 0;
+    for (const Paper& paper :
+         {runSheetPaper(m_network, dispatch(m_network, policyFor(m_network))), handoutPaper(m_network)}) {
+        EXPECT_THAT(words(paper.plainText().toStdString()), HasSubstr(hostile));
+        EXPECT_THAT(words(pdfText(pdfOf(paper))), HasSubstr("<img src="));
+        ++checked;
+    }
+    EXPECT_EQ(checked, 2);
+}
+
 TEST_F(PaperFile, RunSheetHoldsEveryStepOfTheHandsAndEveryMustSayPoint) {
     const RunSheet sheet = dispatch(m_network, policyFor(m_network));
     const std::string text = pdfText(pdfOf(runSheetPaper(m_network, sheet), QPageSize::Letter));
