@@ -31,7 +31,7 @@ void appendDemands(const Project& project, int firstNumber, std::string& text) {
 
 void appendCapacities(const Project& project, std::string& text) {
     for (const Tick capacity : project.capacities) {
-        text += fmt::format("{:5}", capacity);
+        text += fmt::format(" {:4}", capacity);
     }
     text += '\n';
 }
@@ -49,7 +49,7 @@ std::string writeSingleMode(const Project& project) {
     for (const Activity& activity : project.activities) {
         text += fmt::format("{:4}\t1\t{:3}\t", number++, activity.lags.size());
         for (const Lag& lag : activity.lags) {
-            text += fmt::format("{:4}", lag.successor + 1);
+            text += fmt::format(" {:3}", lag.successor + 1);
         }
         text += '\n';
     }
