@@ -41,7 +41,8 @@ bool SessionAdapter::jumpToNextEvent() {
 }
 
 bool SessionAdapter::isHeldBack(const Command& command) {
-    if (!m_withheld || command.kind != m_withheld->command || command.load != m_withheld->load) {
+    if (!m_withheld || command.kind != m_withheld->command || command.load != m_withheld->load ||
+        command.activity != m_withheld->activity) {
         return false;
     }
     if (m_runner.elapsed() >= m_withheld->until) {

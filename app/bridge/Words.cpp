@@ -155,7 +155,10 @@ QString Words::prompt(const Prompt& prompt, const Moment& moment) {
                 return tr("lift the jars");
             }
             const Load& lifted = at(network.loads, prompt.load);
-            return tr("lift %1 of %2, rested").arg(jars(lifted.jars, lifted.jar), loadName);
+            const QString what = jars(lifted.jars, lifted.jar);
+            // A pressure canner is still shut, and its lid is the thing to say; the others stand open.
+            return isPressure(lifted.method) ? tr("lid off, away from the face — lift %1 of %2").arg(what, loadName)
+                                             : tr("lift %1 of %2, rested").arg(what, loadName);
         }
         case PromptKind::ConfirmRemedy:
             return tr("%1 — done; start: %2").arg(remedyFor(prompt.activity, network), title);

@@ -124,10 +124,14 @@ AudienceView audienceView(const Guide& guide, const Moment& moment) {
     }
     const StationStrip* count = shownCount(guide);
     if (count != nullptr) {
-        view.countdown = boardCountdown(*count->endsAt - moment.elapsed);
         const QString what = count->load >= 0 ? Words::sentence(Words::load(count->load, moment.network))
                                               : Words::activity(count->activity, moment.network);
-        view.countdownWords = AudienceWords::tr("%1, to %2").arg(what, timeOfDay(moment.utcAt(*count->endsAt)));
+        const QString end = timeOfDay(moment.utcAt(*count->endsAt));
+        const Millis left = *count->endsAt - moment.elapsed;
+        // What is over counts no longer; a room that reads 0:00 would wait for something.
+        view.countdown = left > Millis::zero() ? boardCountdown(left) : AudienceWords::tr("over");
+        view.countdownWords = left > Millis::zero() ? AudienceWords::tr("%1, to %2").arg(what, end)
+                                                    : AudienceWords::tr("%1, since %2").arg(what, end);
     }
     view.safety = safetyOf(activity, count, moment);
     return view;

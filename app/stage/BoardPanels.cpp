@@ -144,8 +144,8 @@ ActionPanel::ActionPanel(QWidget* parent)
       m_live(textOn(this, Ink::Steady, Ground::Panel)) {
     makePanel(this);
     m_kicker->setAlignment(Qt::AlignLeft | Qt::AlignTop);
-    m_title->setOverflow(Overflow::DropWords);
-    m_live->setOverflow(Overflow::DropWords);
+    m_title->setOverflow(Overflow::TurnPages);
+    m_live->setOverflow(Overflow::TurnPages);
     m_title->setObjectName(QStringLiteral("title"));
     m_live->setObjectName(QStringLiteral("live"));
 }
@@ -193,7 +193,7 @@ void ActionPanel::resizeEvent(QResizeEvent* event) {
 NextPanel::NextPanel(QWidget* parent)
     : QFrame(parent), m_head(textOn(this, Ink::Quiet, Ground::Panel)), m_words(textOn(this, Ink::Text, Ground::Panel)) {
     makePanel(this);
-    m_words->setOverflow(Overflow::DropWords);
+    m_words->setOverflow(Overflow::TurnPages);
     m_words->setObjectName(QStringLiteral("next"));
 }
 
@@ -235,14 +235,14 @@ DetailsPanel::DetailsPanel(QWidget* parent) : QWidget(parent) {
     row->setContentsMargins(kAir, 0, kAir, 0);
     row->setSpacing(kBetween);
     m_details = addText(row, 50, Ink::Text);
-    m_details->setOverflow(Overflow::DropWords);
+    m_details->setOverflow(Overflow::TurnPages);
     m_head = addText(row, 8, Ink::Call, true);
     auto* points = new QVBoxLayout;
     points->setSpacing(0);
     row->addLayout(points, 42);
     for (std::size_t i = 0; i < kPointsShown; ++i) {
         m_points.push_back(addText(points, 1, Ink::Text));
-        m_points.back()->setOverflow(Overflow::DropWords);
+        m_points.back()->setOverflow(Overflow::TurnPages);
     }
 }
 

@@ -2,6 +2,7 @@
 
 #include <QPainter>
 #include <QTextLayout>
+#include <QTimerEvent>
 #include <algorithm>
 #include <memory>
 
@@ -13,6 +14,8 @@ namespace {
 constexpr double kCapitalFoot = 0.73;
 constexpr std::array kStretches{100, 90, 82, kNarrowestStretch};
 constexpr int kShrunkStretch = 82;  // small type stays a little wider: narrow and small together are hard to read
+
+constexpr QChar kGoesOn(0x2026);
 
 struct Layout {
     std::unique_ptr<QTextLayout> text;
@@ -59,27 +62,31 @@ QString withoutLastWord(const QString& text) {
     return shorter;
 }
 
-std::optional<TypeFit> dropWords(const QFont& font, const QString& text, const QSizeF& box, int pixels) {
-    for (QString words = withoutLastWord(text); !words.isEmpty(); words = withoutLastWord(words)) {
-        const QString shown = words + QChar(0x2026);
-        if (layOut(font, shown, box.width(), pixels, kNarrowestStretch).fits(box)) {
-            return TypeFit{pixels, kNarrowestStretch, shown};
+/// As much from the beginning of `rest` as fits with "…" behind it; empty when not even a word does.
+QString firstPage(const QFont& font, const QString& lead, const QString& rest, const QSizeF& box, int pixels) {
+    for (QString words = withoutLastWord(rest); !words.isEmpty(); words = withoutLastWord(words)) {
+        if (layOut(font, lead + words + kGoesOn, box.width(), pixels, kNarrowestStretch).fits(box)) {
+            return words;
         }
     }
-    return std::nullopt;
+    return {};
+}
+
+/// What comes after a page: without the comma or dash that ended it.
+QString afterPage(const QString& rest, qsizetype length) {
+    static const QString kBetween = QStringLiteral(" \n,;:.·–—");
+    while (length < rest.size() && kBetween.contains(rest[length])) {
+        ++length;
+    }
+    return rest.mid(length);
 }
 
 }  // namespace
 
-TypeFit fitType(const QFont& font, const QString& text, const QSizeF& box, int largest, Overflow overflow) {
+TypeFit fitType(const QFont& font, const QString& text, const QSizeF& box, int largest) {
     for (const int stretch : kStretches) {
         if (layOut(font, text, box.width(), largest, stretch).fits(box)) {
             return {largest, stretch, text};
-        }
-    }
-    if (overflow == Overflow::DropWords) {
-        if (auto fit = dropWords(font, text, box, largest)) {
-            return *fit;
         }
     }
     int fits = kSmallestFit;
@@ -89,6 +96,29 @@ TypeFit fitType(const QFont& font, const QString& text, const QSizeF& box, int l
         (layOut(font, text, box.width(), tried, kShrunkStretch).fits(box) ? fits : tooLarge) = tried;
     }
     return {fits, kShrunkStretch, text};
+}
+
+std::vector<TypeFit> fitPages(const QFont& font, const QString& text, const QSizeF& box, int largest) {
+    TypeFit whole = fitType(font, text, box, largest);
+    if (whole.pixels == largest || text.isEmpty()) {
+        return {whole};
+    }
+    std::vector<TypeFit> pages;
+    QString lead;
+    for (QString rest = text; !rest.isEmpty();) {
+        if (layOut(font, lead + rest, box.width(), largest, kNarrowestStretch).fits(box)) {
+            pages.push_back({largest, kNarrowestStretch, lead + rest});
+            return pages;
+        }
+        const QString words = firstPage(font, lead, rest, box, largest);
+        if (words.isEmpty()) {
+            return {whole};
+        }
+        pages.push_back({largest, kNarrowestStretch, lead + words + kGoesOn});
+        rest = afterPage(rest, words.size());
+        lead = kGoesOn;
+    }
+    return pages;
 }
 
 int linesAt(const QFont& font, const QString& text, double width, int pixels, int mostLines) {
@@ -133,7 +163,8 @@ void FitText::setText(const QString& words) {
 }
 
 void FitText::restyle() {
-    m_fit.reset();
+    m_fits.clear();
+    m_page = 0;
     update();
 }
 
@@ -173,14 +204,36 @@ QFont FitText::type() const {
 }
 
 const TypeFit& FitText::fit() const {
-    if (!m_fit) {
-        m_fit = fitType(type(), text(), contentsRect().size(), m_largest, m_overflow);
+    if (m_fits.empty()) {
+        m_fits = m_overflow == Overflow::TurnPages
+                     ? fitPages(type(), text(), contentsRect().size(), m_largest)
+                     : std::vector<TypeFit>{fitType(type(), text(), contentsRect().size(), m_largest)};
     }
-    return *m_fit;
+    return m_fits[std::min(m_page, m_fits.size() - 1)];
+}
+
+int FitText::pages() const {
+    fit();
+    return static_cast<int>(m_fits.size());
+}
+
+void FitText::turnPage() {
+    m_page = (m_page + 1) % static_cast<std::size_t>(pages());
+    update();
+}
+
+void FitText::timerEvent(QTimerEvent* event) {
+    if (event->timerId() != m_turning.timerId()) {
+        QLabel::timerEvent(event);
+    } else if (pages() > 1 && isVisible()) {
+        turnPage();
+    } else {
+        m_turning.stop();
+    }
 }
 
 void FitText::resizeEvent(QResizeEvent* event) {
-    m_fit.reset();
+    restyle();
     QLabel::resizeEvent(event);
 }
 
@@ -189,6 +242,9 @@ void FitText::paintEvent(QPaintEvent*) {
     painter.setFont(type());
     painter.setPen(theme::ink(m_ink, m_on));
     drawFitted(painter, contentsRect(), fit(), alignment());
+    if (pages() > 1 && !m_turning.isActive()) {
+        m_turning.start(static_cast<int>(kPageTurn.count()), this);
+    }
 }
 
 }  // namespace brinebell

@@ -1,14 +1,16 @@
 // FitText.h — plain text in the type worked out from the reading distance.
 //
-// What is read live keeps its size: its letters are set narrower first, down to three quarters, and then words are left
-// away from the end, with "…" in their place (the whole stands among the details). All other text is never cut: it is
-// set narrower, and then smaller, until all of it stands in its box. Lines stand closer together than a font asks for,
+// What is read live keeps its size: its letters are set narrower first, down to three quarters, and then the words come
+// page by page, every kPageTurn, with "…" where a page goes on. All other text is never cut: it is set narrower, and
+// then smaller, until all of it stands in its box. Lines stand closer together than a font asks for,
 // because on the board the size of a letter counts for more than the air between lines.
 #pragma once
 
+#include <QBasicTimer>
 #include <QFont>
 #include <QLabel>
-#include <optional>
+#include <chrono>
+#include <vector>
 
 #include "Look.h"
 
@@ -20,9 +22,12 @@ inline constexpr double kLinePitch = 1.04;    ///< from line to line, in parts o
 inline constexpr double kLineBody = 0.95;     ///< top of the capitals to the foot of the descenders, the same way
 inline constexpr double kDigitBody = 0.76;    ///< of digits, which have no descenders
 
+/// Long enough to read four words from three metres, twice.
+inline constexpr std::chrono::milliseconds kPageTurn{4'000};
+
 enum class Overflow {
     Shrink,    ///< never cut
-    DropWords  ///< never smaller, as long as the first word fits
+    TurnPages  ///< never smaller, as long as every page holds a word
 };
 
 /// How a text is set in its box.
@@ -30,11 +35,15 @@ struct TypeFit {
     int pixels = kSmallestFit;
     int stretch = 100;
     QString text;  ///< what is shown of it
+    bool operator==(const TypeFit&) const = default;
 };
 
 /// The widest letters, and then the largest up to `largest`, at which `text`, its words wrapped, fits `box`.
-TypeFit fitType(const QFont& font, const QString& text, const QSizeF& box, int largest,
-                Overflow overflow = Overflow::Shrink);
+TypeFit fitType(const QFont& font, const QString& text, const QSizeF& box, int largest);
+
+/// The same, but for text that only fits smaller: then as many pages of type as large as `largest` as hold all its
+/// words. One page where the text fits as it is, or where not even a word fits. Never empty.
+std::vector<TypeFit> fitPages(const QFont& font, const QString& text, const QSizeF& box, int largest);
 
 /// Lines that `text` takes at `pixels` in a box `width` wide, in the widest letters that keep it to `mostLines` if any
 /// do.
@@ -62,6 +71,9 @@ public:
     QSize minimumSizeHint() const override { return {20, 10}; }
     int shownPixelSize() const { return fit().pixels; }  ///< of the type as it stands now
     const QString& shownText() const { return fit().text; }
+    int pages() const;
+    /// The next page, after the last one the first again; a timer does it while more than one is there and seen.
+    void turnPage();
     QFont type() const;
     theme::Ink ink() const { return m_ink; }
     theme::Ground on() const { return m_on; }
@@ -69,6 +81,7 @@ public:
 protected:
     void paintEvent(QPaintEvent* event) override;
     void resizeEvent(QResizeEvent* event) override;
+    void timerEvent(QTimerEvent* event) override;
 
 private:
     const TypeFit& fit() const;
@@ -79,7 +92,9 @@ private:
     Overflow m_overflow = Overflow::Shrink;
     int m_largest = 24;
     bool m_bold = false;
-    mutable std::optional<TypeFit> m_fit;
+    std::size_t m_page = 0;
+    QBasicTimer m_turning;
+    mutable std::vector<TypeFit> m_fits;  ///< empty: to be worked out
 };
 
 }  // namespace brinebell

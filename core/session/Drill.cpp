@@ -16,7 +16,7 @@ namespace {
 Command note(std::string text) {
     Command command;
     command.kind = CommandKind::AddNote;
-    command.text = "drill: " + std::move(text);
+    command.text = core::say("drill: {}", text);
     return command;
 }
 
@@ -84,16 +84,22 @@ public:
         return plan;
     }
 
+    // Over boiling water and steam the lid comes off with the heat; a pressure canner's stays on until the last wait is
+    // over.
     std::optional<DrillPlan> lidStuck() const {
-        const int l = firstIn({LoadPhase::Timing});
-        if (l < 0) {
-            return std::nullopt;
+        for (int l = 0; l < static_cast<int>(m_state.loads.size()); ++l) {
+            const LoadState& load = lived(l);
+            const bool underPressure = planned(l).pressure.has_value();
+            if (!underPressure && load.phase == LoadPhase::Timing) {
+                const Millis end = std::max(*load.timingStarted + load.required, m_elapsed);
+                return lidStuckOver(l, {CommandKind::TurnHeatOff, l, end + kLidStuck});
+            }
+            if (underPressure && load.phase == LoadPhase::Resting) {
+                const Millis end = std::max(restEnd(load), m_elapsed);
+                return lidStuckOver(l, {CommandKind::Start, -1, end + kLidStuck, planned(l).lift});
+            }
         }
-        const LoadState& load = m_state.loads[static_cast<std::size_t>(l)];
-        const Millis end = std::max(*load.timingStarted + load.required, m_elapsed);
-        return DrillPlan{{note(core::say("the canner's lid is stuck over load {}", l + 1))},
-                         Withheld{CommandKind::TurnHeatOff, l, end + kLidStuck},
-                         {}};
+        return std::nullopt;
     }
 
     std::optional<DrillPlan> questions() const {
@@ -102,10 +108,13 @@ public:
         }
         Command pause;
         pause.kind = CommandKind::PauseForQuestions;
-        return DrillPlan{{pause, note("the class asks")}, std::nullopt, {}};
+        return DrillPlan{{pause, note(core::say("the class asks"))}, std::nullopt, {}};
     }
 
 private:
+    DrillPlan lidStuckOver(int l, const Withheld& withheld) const {
+        return {{note(core::say("the canner's lid is stuck over load {}", l + 1))}, withheld, {}};
+    }
     const LoadState& lived(int l) const { return m_state.loads[static_cast<std::size_t>(l)]; }
     const Load& planned(int l) const { return m_network.loads[static_cast<std::size_t>(l)]; }
 
@@ -122,11 +131,11 @@ private:
         return *awaitedSight(planned(l), load);
     }
 
-    const char* wordFor(CommandKind sight, int l) const {
+    std::string wordFor(CommandKind sight, int l) const {
         if (sight == CommandKind::SeePressure) {
-            return "pressure";
+            return core::say("pressure");
         }
-        return planned(l).method == Method::BoilingWater ? "boil" : "steam";
+        return planned(l).method == Method::BoilingWater ? core::say("boil") : core::say("steam");
     }
 
     // By phase in the order given, then by load.
@@ -167,7 +176,7 @@ std::optional<DrillPlan> drillAt(const Network& network, const State& state, Mil
         case Drill::Questions:
             return drilling.questions();
         case Drill::PowerCut:
-            return DrillPlan{{note("the power is cut for 3 minutes")}, std::nullopt, kPowerCut};
+            return DrillPlan{{note(core::say("the power is cut for 3 minutes"))}, std::nullopt, kPowerCut};
     }
     return std::nullopt;
 }

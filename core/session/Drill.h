@@ -16,9 +16,9 @@ enum class Drill {
     BoilLost,  ///< the boil, steam, pressure or venting that is counted breaks off
     JarBroke,  ///< in the load in the canner
     BurnerFailed,  ///< under the load in the canner: what is counted is lost, the next one takes ten minutes longer
-    LidStuck,      ///< the canner's lid does not come off for two minutes after the count
-    Questions,     ///< the class asks
-    PowerCut,      ///< the machine is off for three minutes and starts again
+    LidStuck,   ///< the canner's lid does not come off for two minutes: after the count, under pressure after the wait
+    Questions,  ///< the class asks
+    PowerCut,   ///< the machine is off for three minutes and starts again
 };
 inline constexpr int kDrills = 7;
 
@@ -31,7 +31,8 @@ inline constexpr Millis kPowerCut{3 * 60'000};
 struct Withheld {
     CommandKind command = CommandKind::SeeBoil;
     int load = -1;
-    Millis until{};  ///< session time
+    Millis until{};     ///< session time
+    int activity = -1;  ///< of a command that starts one
     bool operator==(const Withheld&) const = default;
 };
 

@@ -6,6 +6,7 @@
 
 #include <QImage>
 #include <QPainter>
+#include <QRegularExpression>
 #include <QScreen>
 #include <QTest>
 #include <QVBoxLayout>
@@ -15,6 +16,8 @@
 #include "desk/MeasureDialog.h"
 #include "desk/PreparePage.h"
 #include "desk/ScreenPanel.h"
+#include "recipe/TestedRecipes.h"
+#include "stage/FitText.h"
 #include "window/Bench.h"
 
 namespace brinebell {
@@ -246,6 +249,72 @@ TEST(ScreenMeasure, TakesTheArrowKeysForTheOutline) {
     EXPECT_NEAR(dialog.outline().outline().width(), 343.4, 0.05);
     QTest::keyClick(&dialog, Qt::Key_PageDown);
     EXPECT_NEAR(dialog.outline().outline().width(), 333.4, 0.05);
+}
+
+// ---- text that does not fit comes page by page
+
+QString wordsOnly(QString text) {
+    static const QRegularExpression kBetween(QStringLiteral("[\\s,;:.·–—…]+"));
+    return text.replace(kBetween, QStringLiteral(" ")).trimmed();
+}
+
+// Every end-point, title and caution of the shipped recipes in the board's live line of a 1366-pixel screen, in the
+// largest letters that are used there. No word may be lost, and no letter may become smaller.
+TEST(LivePages, LoseNoWordOfTheShippedRecipes) {
+    const QSizeF line(1'200, 78);
+    constexpr int kLive = 76;
+    int texts = 0;
+    int turned = 0;
+    for (const std::string& id : builtInRecipeIds()) {
+        const std::optional<Recipe> recipe = builtInRecipe(id);
+        ASSERT_TRUE(recipe.has_value());
+        for (const RecipeStep& step : recipe->steps) {
+            std::vector<std::string> shown = step.cautions;
+            shown.push_back(step.title);
+            shown.push_back(step.lookFor);
+            for (const std::string& words : shown) {
+                const QString text = QString::fromStdString(words);
+                const std::vector<TypeFit> pages = fitPages(QApplication::font(), text, line, kLive);
+                QString read;
+                for (const TypeFit& page : pages) {
+                    EXPECT_EQ(page.pixels, kLive) << words;
+                    read += page.text + QLatin1Char(' ');
+                }
+                EXPECT_EQ(wordsOnly(read), wordsOnly(text)) << words;
+                texts += text.isEmpty() ? 0 : 1;
+                turned += pages.size() > 1 ? 1 : 0;
+            }
+        }
+    }
+    EXPECT_GE(texts, 150);
+    EXPECT_GE(turned, 30);
+}
+
+TEST(LivePages, TurnRoundAndBeginAnewWithOtherWords) {
+    FitText text;
+    text.resize(300, 40);
+    text.setLargest(38);
+    text.setOverflow(Overflow::TurnPages);
+    text.setText(QStringLiteral("no skin left, pieces about half an inch, no seeds"));
+    ASSERT_GT(text.pages(), 1);
+    const QString first = text.shownText();
+    EXPECT_TRUE(first.endsWith(QChar(0x2026)));
+    text.turnPage();
+    EXPECT_TRUE(text.shownText().startsWith(QChar(0x2026)));
+    for (int page = 1; page < text.pages(); ++page) {
+        text.turnPage();
+    }
+    EXPECT_EQ(text.shownText(), first);
+    text.turnPage();
+    text.setText(QStringLiteral("other"));
+    EXPECT_EQ(text.shownText(), QStringLiteral("other"));
+}
+
+TEST(LivePages, AWordTooLongForABoxIsMadeSmaller) {
+    const std::vector<TypeFit> pages =
+        fitPages(QApplication::font(), QStringLiteral("Unforeseeabilities"), QSizeF(60, 40), 38);
+    ASSERT_EQ(pages.size(), 1U);
+    EXPECT_LT(pages.front().pixels, 38);
 }
 
 }  // namespace

@@ -4,6 +4,7 @@
 // full time when pressure is lost: AIB 539 (2015). Ten minutes before the lid: AIB 539 (2015), from memory.
 #include <gtest/gtest.h>
 
+#include "session/Drill.h"
 #include "session/Guide.h"
 #include "support/SessionWalk.h"
 #include "support/SmallClass.h"
@@ -502,6 +503,20 @@ TEST(SteamCannerRules, WaterIsConfirmedAgainAfterTheSteamWasLost) {
     walk.send(CommandKind::CheckWater, 0);
     EXPECT_FALSE(walk.send(CommandKind::SeeBoil, 0));
     EXPECT_EQ(processLeft(walk.load(), walk.elapsed()), kProcess);
+}
+
+// The lid of a pressure canner comes off last, so a stuck one holds back the lifting and not the heat.
+TEST_F(PressureCanner, AStuckLidHoldsBackTheLifting) {
+    atPressure();
+    EXPECT_FALSE(drillAt(walk.network(), walk.state(), walk.elapsed(), Drill::LidStuck));
+    walk.wait(kProcess);
+    walk.send(CommandKind::TurnHeatOff, 0);
+    walk.wait(minutes(30));
+    walk.send(CommandKind::SeeZero, 0);
+    const Millis gone = walk.elapsed();
+    const auto stuck = drillAt(walk.network(), walk.state(), walk.elapsed(), Drill::LidStuck);
+    ASSERT_TRUE(stuck && stuck->withheld);
+    EXPECT_EQ(*stuck->withheld, (Withheld{CommandKind::Start, -1, gone + minutes(10) + minutes(2), load().lift}));
 }
 
 }  // namespace brinebell
