@@ -63,6 +63,14 @@
         <source>%1, to %2</source>
         <translation>%1, a %2</translation>
     </message>
+    <message>
+        <source>over</source>
+        <translation>terminado</translation>
+    </message>
+    <message>
+        <source>%1, since %2</source>
+        <translation>%1, desde las %2</translation>
+    </message>
 </context>
 <context>
     <name>BoardWords</name>
@@ -1565,6 +1573,10 @@ La mitad de %2 ensayos termina a las %3
     <message>
         <source>hands at the end</source>
         <translation>manos al final</translation>
+    </message>
+    <message>
+        <source>lid off, away from the face — lift %1 of %2</source>
+        <translation>tapa fuera, lejos de la cara — sacar %1 de %2</translation>
     </message>
 </context>
 <context>
@@ -6522,6 +6534,30 @@ La mitad de %2 ensayos termina a las %3
     <message>
         <source>{} lies outside the folder above {}</source>
         <translation>{} está fuera de la carpeta superior a {}</translation>
+    </message>
+    <message>
+        <source>drill: {}</source>
+        <translation>simulacro: {}</translation>
+    </message>
+    <message>
+        <source>the class asks</source>
+        <translation>la clase pregunta</translation>
+    </message>
+    <message>
+        <source>pressure</source>
+        <translation>la presión</translation>
+    </message>
+    <message>
+        <source>boil</source>
+        <translation>el hervor</translation>
+    </message>
+    <message>
+        <source>steam</source>
+        <translation>el vapor</translation>
+    </message>
+    <message>
+        <source>the power is cut for 3 minutes</source>
+        <translation>la luz se corta 3 minutos</translation>
     </message>
 </context>
 <context>

@@ -35,7 +35,7 @@ protected:
     const Load& load() const { return walk.network().loads[0]; }
     const ActivityState& lived(int i) const { return walk.state().activities[static_cast<std::size_t>(i)]; }
     void lower() {
-        walk.send(CommandKind::StartSession, -1, 1);
+        walk.send(CommandKind::StartSession, -1, startedAs);
         walk.start(load().lower);
         walk.wait(minutes(2));
         walk.finish(load().lower);
@@ -72,6 +72,7 @@ protected:
     }
 
     SessionWalk walk{support::cannerOnly(Method::PressureDial)};
+    std::int64_t startedAs = 1;  // 2: a rehearsal
 };
 
 }  // namespace
@@ -507,6 +508,7 @@ TEST(SteamCannerRules, WaterIsConfirmedAgainAfterTheSteamWasLost) {
 
 // The lid of a pressure canner comes off last, so a stuck one holds back the lifting and not the heat.
 TEST_F(PressureCanner, AStuckLidHoldsBackTheLifting) {
+    startedAs = 2;
     atPressure();
     EXPECT_FALSE(drillAt(walk.network(), walk.state(), walk.elapsed(), Drill::LidStuck));
     walk.wait(kProcess);
