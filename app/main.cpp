@@ -3,6 +3,7 @@
 #include <QApplication>
 #include <QCommandLineParser>
 #include <QDir>
+#include <QIcon>
 #include <QScreen>
 #include <QSettings>
 #include <QTextStream>
@@ -73,6 +74,9 @@ int main(int argc, char** argv) {
     brinebell::putOnLanguage(application,
                              brinebell::languageFor(brinebell::settings().value(QStringLiteral("language")).toString(),
                                                     QLocale::system().uiLanguages()));
+    // Ties the window to its desktop entry, which is where Wayland desktops take the icon from.
+    QGuiApplication::setDesktopFileName(QStringLiteral("org.brinebell.brinebell"));
+    QGuiApplication::setWindowIcon(QIcon(QStringLiteral(":/icons/org.brinebell.brinebell.svg")));
     brinebell::theme::dress(application);
     brinebell::theme::restoreLook();
     const Arguments arguments = readArguments(application);

@@ -2,6 +2,7 @@
 
 #include <QDir>
 
+#include "Places.h"
 #include "plan/ClassFile.h"
 #include "plan/Dispatcher.h"
 #include "plan/PlanCheck.h"
@@ -21,11 +22,11 @@ void setSheet(PreparedClass& prepared, RunSheet sheet) {
 }  // namespace
 
 QStringList classFilesAround(const QString& programFolder) {
-    for (const char* place : {"../share/brinebell/recipes/classes", "../../recipes/classes"}) {
-        const QDir folder(QDir(programFolder).filePath(QLatin1String(place)));
+    for (const QString& place : sharedFolders(programFolder, QStringLiteral("recipes/classes"))) {
+        const QDir folder(place);
         QStringList files;
         for (const QString& name : folder.entryList({QStringLiteral("*.toml")}, QDir::Files, QDir::Name)) {
-            files << QDir::cleanPath(folder.filePath(name));
+            files << folder.filePath(name);
         }
         if (!files.isEmpty()) {
             return files;

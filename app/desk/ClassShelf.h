@@ -14,8 +14,7 @@
 
 namespace brinebell {
 
-/// The class files that come with the program: beside an installed one, or in the tree it was built from.
-/// Sorted.
+/// The class files that come with the program (Places.h): those of the first folder that has any, sorted.
 QStringList classFilesAround(const QString& programFolder);
 
 /// What a searched sheet is worth.

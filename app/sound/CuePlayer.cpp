@@ -1,6 +1,8 @@
 #include "sound/CuePlayer.h"
 
 #include <QCoreApplication>
+#include <QDir>
+#include <QFileInfo>
 #include <optional>
 
 namespace brinebell {
@@ -21,10 +23,21 @@ constexpr int kFlushMilliseconds = 1;
 
 }  // namespace
 
+QString soundProgram(const QString& programFolder) {
+#ifdef Q_OS_WIN
+    const QString name = QStringLiteral("brinebell-sound.exe");
+#else
+    const QString name = QStringLiteral("brinebell-sound");
+#endif
+    const QDir folder(programFolder);
+    const QString beside = folder.filePath(name);
+    return QFileInfo::exists(beside) ? beside
+                                     : QDir::cleanPath(folder.filePath(QStringLiteral(BRINEBELL_LIBEXEC "/") + name));
+}
+
 CuePlayer::CuePlayer(QObject* parent, const QString& program)
     : CueSpeaker(parent),
-      m_program(program.isEmpty() ? QCoreApplication::applicationDirPath() + QStringLiteral("/brinebell-sound")
-                                  : program),
+      m_program(program.isEmpty() ? soundProgram(QCoreApplication::applicationDirPath()) : program),
       m_process(this),
       m_silenceTimer(this),
       m_restartTimer(this) {

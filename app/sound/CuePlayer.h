@@ -1,4 +1,4 @@
-// CuePlayer.h — sounds cues through a process of its own, brinebell-sound, which stands beside the program.
+// CuePlayer.h — sounds cues through a process of its own, brinebell-sound.
 //
 // Everything that can hang, die or grow stale with the sound server does so over there (SoundMain.cpp says
 // why). The player sends requests and listens for reports; when none come it says so, ends that process and
@@ -21,11 +21,15 @@ namespace brinebell {
 
 inline constexpr std::chrono::milliseconds kCueShutdownWait{1'000};
 
+/// Where brinebell-sound is for a program in `programFolder`: beside it, as in the build folder, else where it is
+/// installed. Need not be there.
+QString soundProgram(const QString& programFolder);
+
 class CuePlayer final : public CueSpeaker {
     Q_OBJECT
 
 public:
-    /// `program` is the sound process; empty: brinebell-sound in the folder of this program.
+    /// `program` is the sound process; empty: soundProgram() of the folder of this program.
     explicit CuePlayer(QObject* parent = nullptr, const QString& program = {});
 
     /// Cuts off what sounds. Takes at most kCueShutdownWait, whatever the sound server does.

@@ -5,6 +5,7 @@
 #include <gtest/gtest.h>
 
 #include <QCoreApplication>
+#include <QDir>
 #include <QElapsedTimer>
 #include <QFile>
 #include <QSignalSpy>
@@ -40,6 +41,16 @@ bool waitFor(const CuePlayer& player, SoundState::Kind kind) {
 }
 
 }  // namespace
+
+TEST(CuePlayer, SoundProgramStandsBesideOrWhereItIsInstalled) {
+    const QTemporaryDir prefix;
+    ASSERT_TRUE(QDir(prefix.path()).mkpath(QStringLiteral("bin")));
+    const QString bin = prefix.filePath(QStringLiteral("bin"));
+    EXPECT_EQ(soundProgram(bin), prefix.filePath(QStringLiteral("libexec/brinebell/brinebell-sound")));
+    QFile beside(QDir(bin).filePath(QStringLiteral("brinebell-sound")));
+    ASSERT_TRUE(beside.open(QIODevice::WriteOnly));
+    EXPECT_EQ(soundProgram(bin), beside.fileName());
+}
 
 TEST(CuePlayer, SaysThatThereIsNoDevice) {
     CuePlayer player;
