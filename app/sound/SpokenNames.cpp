@@ -1,6 +1,7 @@
 #include "sound/SpokenNames.h"
 
 #include <QCoreApplication>
+#include <QLocale>
 
 #ifdef BRINEBELL_SPEECH
 #include <QTextToSpeech>
@@ -20,8 +21,8 @@ struct SpeechWords {
 class MachineVoice final : public SpokenNames {
 public:
     QString whyNot() const override {
-        const bool isThere = !QTextToSpeech::availableEngines().isEmpty() &&
-                             speech().state() != QTextToSpeech::Error && !speech().availableVoices().isEmpty();
+        const bool isThere = !QTextToSpeech::availableEngines().isEmpty() && speech().state() != QTextToSpeech::Error &&
+                             !speech().availableVoices().isEmpty();
         return isThere ? QString() : SpeechWords::tr("no voice is installed on this machine");
     }
     void say(const QString& words, double volume) override {
@@ -39,6 +40,11 @@ private:
     QTextToSpeech& speech() const {
         if (!m_speech) {
             m_speech = std::make_unique<QTextToSpeech>();
+            // An engine's own choice may be any of its thousand voices. Without a language set, as in "C", names are
+            // English.
+            const QLocale window;
+            m_speech->setLocale(window.language() == QLocale::C ? QLocale(QLocale::English, QLocale::UnitedStates)
+                                                                : window);
         }
         return *m_speech;
     }

@@ -6,6 +6,7 @@
 //   cue-listen-helper late            expects the server only when the script has read "start the server now"
 //   cue-listen-helper chosen          chooses the output "hall", which is recorded, and expects it to go and come
 //   cue-listen-helper levels          measures the volume, the floor of stop and quiet mode
+//   cue-listen-helper words           hears a spoken name begin and be cut off, where this machine has a voice
 //   cue-listen-helper frozen PID      stops and continues the server with that process id; ends with it
 //   stopped
 //
@@ -27,6 +28,7 @@
 #include "app/sound/ExpectedCues.h"
 #include "app/sound/ToneMeasure.h"
 #include "sound/CuePlayer.h"
+#include "sound/SpokenNames.h"
 
 namespace brinebell {
 
@@ -180,6 +182,42 @@ void hearLevels() {
     }
 }
 
+/// How many of the recorded milliseconds since `first` hold sound.
+int soundingMilliseconds(std::size_t first) {
+    const std::vector<std::int16_t> samples =
+        Capture::fromStandardInput().slice(first, Capture::fromStandardInput().count() - first);
+    int sounding = 0;
+    for (std::size_t at = 0; at + kMillisecond <= samples.size(); at += kMillisecond) {
+        sounding += measure::peakOf(measure::Samples(samples).subspan(at, kMillisecond)) > kHeard ? 1 : 0;
+    }
+    return sounding;
+}
+
+void hearWords() {
+    const std::unique_ptr<SpokenNames> voice = makeSpokenNames();
+    const QString whyNot = voice->whyNot();
+    if (!whyNot.isEmpty()) {
+        check(true, "no words here, and the program says so: " + whyNot.toStdString());
+        return;
+    }
+    check(waitUntil([] { return Capture::fromStandardInput().isSteady(); }, 10s), "the recorder runs");
+    std::size_t first = Capture::fromStandardInput().count();
+    const auto asked = steady_clock::now();
+    voice->say(QStringLiteral("Rest is over. Lift the jars of load one."), 1.0);
+    const bool heard = waitUntil([&] { return soundingMilliseconds(first) > 20; }, 5s);
+    check(heard, fmt::format("words begin {} ms after they were asked for", since(asked).count()));
+    check(waitUntil([&] { return soundingMilliseconds(first) > 800; }, 6s), "they go on for the length of a sentence");
+    waitUntil([] { return false; }, 4s);  // to the end of it
+    first = Capture::fromStandardInput().count();
+    voice->say(QStringLiteral("Rest is over. Lift the jars of load one."), 1.0);
+    waitUntil([&] { return soundingMilliseconds(first) > 20; }, 5s);
+    voice->beSilent();
+    waitUntil([] { return false; }, 700ms);  // what the server holds already
+    first = Capture::fromStandardInput().count();
+    waitUntil([] { return false; }, 1s);
+    check(soundingMilliseconds(first) < 20, "they can be cut off");
+}
+
 /// Only "hall" is recorded: what is heard was played there.
 void followTheChosenOutput() {
     CuePlayer player;
@@ -314,10 +352,12 @@ int main(int argc, char** argv) {
         followTheChosenOutput();
     } else if (scene == "levels") {
         hearLevels();
+    } else if (scene == "words") {
+        hearWords();
     } else if (scene == "frozen" && argc > 2) {
         surviveFreezing(static_cast<pid_t>(std::stol(argv[2])));
     } else {
-        check(false, "usage: cue-listen-helper cues [FOLDER] | unplug | late | chosen | levels | frozen PID");
+        check(false, "usage: cue-listen-helper cues [FOLDER] | unplug | late | chosen | levels | words | frozen PID");
     }
     return faults;
 }
