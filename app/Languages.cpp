@@ -68,7 +68,12 @@ QString languageFor(const QString& choice, const QStringList& desktopLanguages) 
 
 QLocale localeFor(const QString& code, const QLocale& desktop) {
     const QLocale own(code);
-    return desktop.language() == own.language() ? desktop : own;
+    if (desktop.language() == own.language()) {
+        return desktop;
+    }
+    // Spanish in the United States writes numbers otherwise than Spanish in Spain.
+    const QLocale there(own.language(), desktop.territory());
+    return desktop.language() != QLocale::C && there.territory() == desktop.territory() ? there : own;
 }
 
 void putOnLanguage(QCoreApplication& application, const QString& code, const QLocale& desktop) {

@@ -23,7 +23,8 @@ QString nativeName(const QString& code);
 /// that there is, else English.
 QString languageFor(const QString& choice, const QStringList& desktopLanguages);
 
-/// The locale of numbers and dates in a language: the desktop's own where it speaks that language, else the language's.
+/// The locale of numbers and dates in a language: the desktop's own where it speaks that language, else that
+/// language's in the desktop's country where there is one, else the language's.
 QLocale localeFor(const QString& code, const QLocale& desktop);
 
 /// Puts a language on before any page is made: Qt's translators, core's voice and the default locale. An earlier one is

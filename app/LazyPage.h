@@ -23,6 +23,11 @@ public:
         }
         return m_page;
     }
+    /// Deletes the page; it is made anew when it is next wanted.
+    void drop() {
+        delete m_page;
+        m_page = nullptr;
+    }
     /// Null until it was wanted.
     Page* made() const { return m_page; }
 

@@ -1,5 +1,6 @@
 #include "MainWindow.h"
 
+#include <QApplication>
 #include <QCloseEvent>
 #include <QGuiApplication>
 #include <QMessageBox>
@@ -9,6 +10,7 @@
 #include <QStackedWidget>
 #include <QTimer>
 
+#include "Choices.h"
 #include "bridge/AwakeKeeper.h"
 #include "bridge/SoundControl.h"
 #include "bridge/TimeText.h"
@@ -17,8 +19,10 @@
 #include "desk/RecipeEditor.h"
 #include "desk/ResumePage.h"
 #include "desk/ScreenPanel.h"
+#include "desk/SettingsPage.h"
 #include "desk/SoundPage.h"
 #include "desk/VenueEditor.h"
+#include "desk/WelcomePage.h"
 #include "review/ReviewPage.h"
 #include "stage/AudienceWindow.h"
 #include "stage/StagePage.h"
@@ -38,7 +42,9 @@ MainWindow::MainWindow(const Ground& ground, QWidget* parent)
       m_soundPage([this] { return makeSoundPage(); }),
       m_library(ground.library.isEmpty() ? Library::usualFolder() : ground.library),
       m_venues([this] { return makeVenues(); }),
-      m_recipes([this] { return makeRecipes(); }) {
+      m_recipes([this] { return makeRecipes(); }),
+      m_settings([this] { return makeSettings(); }),
+      m_welcome([this] { return makeWelcome(); }) {
     setWindowTitle(tr("Brinebell"));
     setMinimumSize(800, 500);
     setCentralWidget(m_pages);
@@ -73,6 +79,7 @@ FrontPage* MainWindow::makeFront() {
     connect(page, &FrontPage::soundWanted, this, &MainWindow::openSound);
     connect(page, &FrontPage::kitchensWanted, this, &MainWindow::openKitchens);
     connect(page, &FrontPage::recipesWanted, this, &MainWindow::openRecipes);
+    connect(page, &FrontPage::settingsWanted, this, &MainWindow::openSettings);
     return page;
 }
 
@@ -80,6 +87,9 @@ PreparePage* MainWindow::makePrepare() {
     auto* page = added(new PreparePage);
     page->setLogbookFault(logbookFault());
     page->setClassFiles(m_classFiles);
+    if (!m_chosenClass.isEmpty()) {
+        page->openClass(m_chosenClass);
+    }
     connect(page, &PreparePage::frontWanted, this, &MainWindow::openFront);
     connect(page, &PreparePage::startWanted, this, &MainWindow::startSession);
     connect(page, &PreparePage::reviewWanted, this, [this] { openReview({}); });
@@ -139,6 +149,77 @@ RecipeEditor* MainWindow::makeRecipes() {
     auto* page = added(new RecipeEditor(m_library));
     connect(page, &DocumentPage::leaveWanted, this, &MainWindow::openFront);
     return page;
+}
+
+SettingsPage* MainWindow::makeSettings() {
+    auto* page = added(new SettingsPage);
+    connect(page, &SettingsPage::leaveWanted, this, &MainWindow::openFront);
+    connect(page, &SettingsPage::welcomeWanted, this, &MainWindow::openWelcome);
+    connect(&page->screenPanel(), &ScreenPanel::lookChanged, this, &MainWindow::restyle);
+    // Queued, because the page is in the middle of telling.
+    const auto anew = [this] {
+        const QString field = m_settings->focusedField();
+        remakePages();
+        openSettings();
+        m_settings->focusField(field);
+    };
+    connect(page, &SettingsPage::changed, this, anew, Qt::QueuedConnection);
+    return page;
+}
+
+WelcomePage* MainWindow::makeWelcome() {
+    auto* page = added(new WelcomePage(m_library));
+    const auto anew = [this] {
+        const WelcomePage::Typed typed = m_welcome->typed();
+        remakePages();
+        openWelcome();
+        m_welcome->type(typed);
+    };
+    connect(page, &WelcomePage::languageChosen, this, anew, Qt::QueuedConnection);
+    connect(page, &WelcomePage::skipped, this, &MainWindow::openFront);
+    const auto goOn = [this](const QString& classFile) {
+        remakePages();
+        if (classFile.isEmpty()) {
+            openFront();
+        } else {
+            m_prepare->openClass(classFile);
+            openPrepare();
+        }
+    };
+    connect(page, &WelcomePage::done, this, goOn, Qt::QueuedConnection);
+    return page;
+}
+
+// Words, units and times stand in the pages as they were made. Nobody gets here while a session runs.
+void MainWindow::remakePages() {
+    if (m_session) {
+        return;
+    }
+    if (m_prepare.made() != nullptr) {
+        m_chosenClass = m_prepare->chosenFile();
+    }
+    m_audience.reset();
+    m_front.drop();
+    m_resume.drop();
+    m_prepare.drop();
+    m_stage.drop();
+    m_review.drop();
+    m_soundPage.drop();
+    m_venues.drop();
+    m_recipes.drop();
+    m_settings.drop();
+    m_welcome.drop();
+    putOnChoices(*qApp, readChoices());
+}
+
+void MainWindow::openSettings() {
+    m_pages->setCurrentWidget(m_settings.get());
+    m_settings->focusField({});
+}
+
+void MainWindow::openWelcome() {
+    m_pages->setCurrentWidget(m_welcome.get());
+    m_welcome->focusStart();
 }
 
 void MainWindow::openKitchens() {
@@ -248,7 +329,7 @@ void MainWindow::begin(const QStringList& classFiles, const QString& chosen) {
         }
     }
     if (chosen.isEmpty()) {
-        openFront();
+        m_ground.isFirstStart ? openWelcome() : openFront();
     } else {
         openPrepare();
     }

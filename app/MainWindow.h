@@ -23,11 +23,13 @@ class PreparePage;
 class ResumePage;
 class RecipeEditor;
 class ReviewPage;
+class SettingsPage;
 class SoundControl;
 class SoundPage;
 class SpokenNames;
 class StagePage;
 class VenueEditor;
+class WelcomePage;
 
 /// What the window stands on.
 struct Ground {
@@ -38,6 +40,7 @@ struct Ground {
     SpokenNames* voice = nullptr;   ///< null: names are not spoken
     AwakeKeeper* awake = nullptr;   ///< null: the machine sleeps when it likes
     QSettings* settings = nullptr;  ///< null: nothing that is set is kept
+    bool isFirstStart = false;      ///< the welcome goes before the front page
     QString library{};              ///< the folder of the teacher's own files; empty: the usual one
 };
 
@@ -56,6 +59,8 @@ public:
     void openKitchens();
     void openRecipes();
     void openReview(const QString& sessionId);
+    void openSettings();
+    void openWelcome();
     void openSound();    ///< the sound check; a running session goes on behind it
     void dropSession();  ///< lets go of the running session; it stays in the logbook as it is
 
@@ -66,6 +71,8 @@ public:
     StagePage& stagePage() { return *m_stage; }
     ReviewPage& reviewPage() { return *m_review; }
     ResumePage& resumePage() { return *m_resume; }
+    SettingsPage& settingsPage() { return *m_settings; }
+    WelcomePage& welcomePage() { return *m_welcome; }
     SoundPage& soundPage() { return *m_soundPage; }
     AudienceWindow& audience();
     QWidget* currentPage() const;
@@ -85,6 +92,9 @@ private:
     SoundPage* makeSoundPage();
     VenueEditor* makeVenues();
     RecipeEditor* makeRecipes();
+    SettingsPage* makeSettings();
+    WelcomePage* makeWelcome();
+    void remakePages();
     void listenForAwake();
     void restyle();
     void leaveSound();
@@ -114,6 +124,9 @@ private:
     Library m_library;
     LazyPage<VenueEditor> m_venues;
     LazyPage<RecipeEditor> m_recipes;
+    LazyPage<SettingsPage> m_settings;
+    LazyPage<WelcomePage> m_welcome;
+    QString m_chosenClass;                       ///< stays chosen when the pages are made anew
     std::unique_ptr<AudienceWindow> m_audience;  ///< null until somebody wants it
 };
 

@@ -9,7 +9,7 @@
 #include <QTextStream>
 #include <memory>
 
-#include "Languages.h"
+#include "Choices.h"
 #include "Look.h"
 #include "MainWindow.h"
 #include "Settings.h"
@@ -71,9 +71,8 @@ int main(int argc, char** argv) {
     QApplication application(argc, argv);
     QCoreApplication::setApplicationName(QStringLiteral("brinebell"));
     QCoreApplication::setApplicationVersion(QStringLiteral(BRINEBELL_VERSION));
-    brinebell::putOnLanguage(application,
-                             brinebell::languageFor(brinebell::settings().value(QStringLiteral("language")).toString(),
-                                                    QLocale::system().uiLanguages()));
+    const bool isFirst = brinebell::isFirstStart();
+    brinebell::putOnChoices(application, brinebell::readChoices());
     // Ties the window to its desktop entry, which is where Wayland desktops take the icon from.
     QGuiApplication::setDesktopFileName(QStringLiteral("org.brinebell.brinebell"));
     QGuiApplication::setWindowIcon(QIcon(QStringLiteral(":/icons/org.brinebell.brinebell.svg")));
@@ -95,6 +94,7 @@ int main(int argc, char** argv) {
     ground.awake = awake.get();
     ground.voice = voice.get();
     ground.settings = &settings;
+    ground.isFirstStart = isFirst;
     if (logbook) {
         ground.logbook = &*logbook;
     } else {

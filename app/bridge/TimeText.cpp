@@ -5,6 +5,8 @@
 #include <QLocale>
 #include <cstdlib>
 
+#include "Customs.h"
+
 namespace brinebell {
 
 namespace {
@@ -65,11 +67,16 @@ QString spanText(Seconds span) {
 }
 
 QString timeOfDay(Millis utc) {
-    return localTime(utc).toString(QStringLiteral("HH:mm"));
+    const QTime time = localTime(utc).time();
+    if (!customs().twelveHours) {
+        return time.toString(QStringLiteral("HH:mm"));
+    }
+    const QString clock = QStringLiteral("%1:%2").arg((time.hour() + 11) % 12 + 1).arg(twoDigits(time.minute()));
+    return time.hour() < 12 ? TimeWords::tr("%1 am").arg(clock) : TimeWords::tr("%1 pm").arg(clock);
 }
 
 QString dayAndTime(Millis utc) {
-    return QLocale().toString(localTime(utc), QStringLiteral("d MMM yyyy, HH:mm"));
+    return QLocale().toString(localTime(utc), QStringLiteral("d MMM yyyy")) + QStringLiteral(", ") + timeOfDay(utc);
 }
 
 QString sheetTime(Seconds fromStart) {

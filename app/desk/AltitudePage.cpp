@@ -7,12 +7,12 @@
 #include <QScreen>
 #include <QScrollArea>
 
+#include "Customs.h"
 #include "Theme.h"
 #include "bridge/TimeText.h"
 #include "bridge/Words.h"
 #include "desk/AltitudePlot.h"
 #include "plan/ProcessSource.h"
-#include "quantity/ReadQuantity.h"
 #include "safety/Lethality.h"
 
 namespace brinebell {
@@ -69,13 +69,14 @@ QString AltitudePage::physics(Length altitude) const {
         return Words::sentence(toQt(told.error().message));
     }
     const auto degrees = [](Temperature t) {
-        return tr("%1 °C (%2 °F)").arg(t.celsius(), 0, 'f', 1).arg(t.fahrenheit(), 0, 'f', 1);
+        return tr("%L1 °C (%L2 °F)").arg(t.celsius(), 0, 'f', 1).arg(t.fahrenheit(), 0, 'f', 1);
     };
     return tr("Here, at %1, water boils at %2; at sea level at %3. It gets no hotter, however high the flame. For "
               "hardy "
-              "spores the rule is: %4 °C cooler takes ten times as long. A minute of boiling here does the work of %5 "
-              "at sea level, and it takes %6 to match one there.")
-        .arg(toQt(printFeet(altitude)), degrees(told->boilsHere()), degrees(told->boilsAtSeaLevel()))
+              "spores the rule is: %4 °C cooler takes ten times as long. A minute of boiling here does the work of %L5 "
+              "at sea level, and it takes %L6 to match one there.")
+        .arg(toQt(shownHeight(altitude, customs().shownAs)), degrees(told->boilsHere()),
+             degrees(told->boilsAtSeaLevel()))
         .arg(kSporeZKelvin, 0, 'f', 0)
         .arg(told->worthOfAMinute(), 0, 'f', 2)
         .arg(told->toMatchOneMinute(), 0, 'f', 1);

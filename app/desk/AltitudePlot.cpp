@@ -4,6 +4,7 @@
 #include <QPainterPath>
 #include <algorithm>
 
+#include "Customs.h"
 #include "Theme.h"
 #include "safety/Lethality.h"
 
@@ -57,12 +58,15 @@ void AltitudePlot::paintGrid(QPainter& painter) const {
         painter.drawText(QRectF(0, left.y() - metrics.height() / 2, left.x() - 8, metrics.height()),
                          Qt::AlignRight | Qt::AlignVCenter, QString::number(minutes));
     }
-    for (int feet = 0; feet <= static_cast<int>(kHighest); feet += 5'000) {
+    const bool metric = customs().shownAs.units == Units::Metric;
+    const Length step = metric ? Length::fromMetres(1'000) : Length::fromFeet(5'000);
+    for (int at = 0; at * step.feet() <= kHighest; ++at) {
+        const double feet = at * step.feet();
         const QPointF foot = placeOf(feet, 0);
         painter.setPen(theme::kDeskLine);
         painter.drawLine(foot, placeOf(feet, kMost));
         painter.setPen(theme::kInk);
-        const QString words = feet == 0 ? tr("0") : tr("%L1 ft").arg(feet);
+        const QString words = at == 0 ? tr("0") : metric ? tr("%L1 m").arg(at * 1'000) : tr("%L1 ft").arg(at * 5'000);
         const double width = metrics.horizontalAdvance(words) + 4;
         painter.drawText(QRectF(foot.x() - width / 2, foot.y() + 4, width, metrics.height()), Qt::AlignCenter, words);
     }
@@ -93,7 +97,7 @@ void AltitudePlot::paintHere(QPainter& painter) const {
     heavy.setBold(true);
     painter.setFont(heavy);
     const QFontMetricsF metrics(heavy);
-    const QString words = tr("here: %1").arg(minutes, 0, 'f', 1);
+    const QString words = tr("here: %L1").arg(minutes, 0, 'f', 1);
     const double width = metrics.horizontalAdvance(words);
     const double x = std::clamp(dot.x() - width - 12, field().left() + 4, field().right() - width);
     const double y = std::max(dot.y() - metrics.height() * 0.7, field().top() + metrics.ascent());

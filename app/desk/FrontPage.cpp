@@ -43,6 +43,8 @@ FrontPage::FrontPage(QWidget* parent) : QWidget(parent) {
     auto* recipes =
         addChoice(*page, tr("&Recipes"), tr("Look at the tested recipes, make a class version, write your own."));
     connect(recipes, &QPushButton::clicked, this, &FrontPage::recipesWanted);
+    auto* settings = addChoice(*page, tr("Se&ttings"), tr("Units, clock, language, look and reading distance."));
+    connect(settings, &QPushButton::clicked, this, &FrontPage::settingsWanted);
     page->addStretch();
     setFault({});
 }

@@ -26,6 +26,7 @@ signals:
     void soundWanted();
     void kitchensWanted();
     void recipesWanted();
+    void settingsWanted();
 
 private:
     QPushButton* addChoice(QVBoxLayout& page, const QString& text, const QString& what);

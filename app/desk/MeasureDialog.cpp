@@ -121,7 +121,7 @@ void MeasureDialog::setPitch(double pixelsPerMillimetre) {
     const double high = m_card->isChecked() ? theme::kCardHeightMillimetres : kRulerHeight;
     m_outline->setOutline({knownMillimetres() * m_pixelsPerMillimetre, high * m_pixelsPerMillimetre},
                           !m_card->isChecked());
-    m_answer->setText(tr("%1 pixels are a millimetre here.").arg(m_pixelsPerMillimetre, 0, 'f', 2));
+    m_answer->setText(tr("%L1 pixels are a millimetre here.").arg(m_pixelsPerMillimetre, 0, 'f', 2));
 }
 
 void MeasureDialog::widen(int pixels) {

@@ -14,6 +14,7 @@
 #include <QTableView>
 #include <algorithm>
 
+#include "Customs.h"
 #include "bridge/TimeText.h"
 #include "bridge/Words.h"
 #include "desk/AltitudePage.h"
@@ -208,9 +209,13 @@ void PreparePage::openClass(const QString& path) {
     m_files->setCurrentItem(item);
 }
 
-void PreparePage::chooseFile() {
+QString PreparePage::chosenFile() const {
     const QListWidgetItem* current = m_files->currentItem();
-    const QString beside = current != nullptr ? current->data(Qt::UserRole).toString() : QString();
+    return current != nullptr ? current->data(Qt::UserRole).toString() : QString();
+}
+
+void PreparePage::chooseFile() {
+    const QString beside = chosenFile();
     const QString path =
         QFileDialog::getOpenFileName(this, tr("Open a class file"), beside, tr("Class files (*.toml)"));
     if (!path.isEmpty()) {
@@ -388,7 +393,7 @@ QString PreparePage::describePlan() const {
     const QString helpers = network.helpers == 0   ? tr("no helper")
                             : network.helpers == 1 ? tr("one helper")
                                                    : tr("%1 helpers").arg(network.helpers);
-    return QStringList{toQt(network.teacher), helpers, toQt(network.venueName), toQt(network.altitude),
+    return QStringList{toQt(network.teacher), helpers, toQt(network.venueName), toQt(shownHeightLine(network.altitude, customs().shownAs)),
                        dayAndTime(network.startUtc)}
         .join(QStringLiteral("  ·  "));
 }

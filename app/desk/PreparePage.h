@@ -40,6 +40,7 @@ public:
     void openClass(const QString& path);         ///< adds it to the list when it is not there
     void setLogbookFault(const QString& words);  ///< shown until it is empty
 
+    QString chosenFile() const;  ///< path; empty: none
     /// Its sheet and policy are the best so far, from the moment the class is read.
     const std::optional<PreparedClass>& prepared() const { return m_prepared; }
     QString faults() const;

@@ -2,13 +2,16 @@
 
 #include <QCheckBox>
 #include <QLabel>
+#include <QLocale>
 #include <QPushButton>
 #include <QScreen>
 #include <QVBoxLayout>
 #include <cmath>
 
+#include "Customs.h"
 #include "Look.h"
 #include "Theme.h"
+#include "bridge/TimeText.h"
 #include "desk/MeasureDialog.h"
 
 namespace brinebell {
@@ -29,15 +32,15 @@ QLabel* plainLabel(const char* kind) {
     return label;
 }
 
-QString metres(double length) {
-    return ScreenWords::tr("%1 m").arg(length, 0, 'f', 1);
+QString distanceWords(Length distance, Rounding rounding = Rounding::Nearest) {
+    return toQt(shownDistance(distance, customs().shownAs, rounding));
 }
 
 }  // namespace
 
 QString sizeWords(const theme::PixelPitch& pitch, QSize pixels) {
     const double inches = std::hypot(pixels.width(), pixels.height()) / pitch.pixelsPerMillimetre / kMillimetresPerInch;
-    const QString size = QString::number(inches, 'f', 1);
+    const QString size = QLocale().toString(inches, 'f', 1);
     switch (pitch.source) {
         case theme::SizeSource::Measured:
             return ScreenWords::tr("This screen: %1 inches, measured by hand.").arg(size);
@@ -52,23 +55,22 @@ QString sizeWords(const theme::PixelPitch& pitch, QSize pixels) {
 QString reachWords(const BoardReach& reach, Length distance, int across) {
     const Length read = distance > Length() ? distance : Length::fromMetres(kUsualDistanceMetres);
     if (!reach.isEnough()) {
-        // Downwards: what is promised must hold.
-        const double farthest = std::floor(reach.farthest.metres() * 10.0) / 10.0;
+        // The farthest downwards: what is promised must hold.
         return ScreenWords::tr(
                    "▲ The board's large lines stand at %1 minutes of arc from %2, and %3 are wanted. Put the "
                    "screen at %4, or use a larger one.")
-            .arg(QString::number(std::floor(reach.arcMinutes)), metres(read.metres()),
-                 QString::number(theme::kLiveArcMinutes), metres(farthest));
+            .arg(QString::number(std::floor(reach.arcMinutes)), distanceWords(read),
+                 QString::number(theme::kLiveArcMinutes), distanceWords(reach.farthest, Rounding::Down));
     }
     if (across > reach.stationsAcross) {
         return ScreenWords::tr(
                    "▲ Countdowns of %1 stations side by side are smaller than wanted from %2: this screen has "
                    "room for %3.")
             .arg(across)
-            .arg(metres(read.metres()))
+            .arg(distanceWords(read))
             .arg(reach.stationsAcross);
     }
-    return ScreenWords::tr("The board's large lines can be read from %1.").arg(metres(read.metres()));
+    return ScreenWords::tr("The board's large lines can be read from %1.").arg(distanceWords(read));
 }
 
 ScreenPanel::ScreenPanel(QWidget* parent)

@@ -4,6 +4,7 @@
 #include <QLocale>
 #include <algorithm>
 
+#include "Choices.h"
 #include "desk/DeskWords.h"
 #include "kitchen/VenueWriter.h"
 #include "quantity/ExactText.h"
@@ -86,7 +87,7 @@ std::string VenueEditor::makeNew() {
     Venue venue;
     venue.name = tr("New kitchen").toStdString();
     venue.id = library().freeId(Library::Kind::Venue, venue.name);
-    venue.readingDistance = Length::fromMetres(2.5);
+    venue.readingDistance = readChoices().distance;
     venue.stations = {{"burner-1", tr("Burner").toStdString(), StationKind::Burner, HeatKind::None, std::nullopt}};
     return keep(std::move(venue));
 }

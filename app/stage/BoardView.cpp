@@ -4,6 +4,7 @@
 #include <QStringList>
 #include <algorithm>
 
+#include "Customs.h"
 #include "bridge/TimeText.h"
 #include "session/CannerSteps.h"
 
@@ -27,6 +28,15 @@ QString joined(const std::vector<std::string>& texts, const QString& between) {
     return list.join(between);
 }
 
+/// In the units of whoever stands there; the network keeps them as the recipe has them.
+std::vector<std::string> shownAmounts(const Activity& activity) {
+    std::vector<std::string> lines = activity.amounts;
+    for (std::string& line : lines) {
+        line = shownLine(line, customs().shownAs);
+    }
+    return lines;
+}
+
 /// The cautions of the activity, or nothing where there is none.
 QString cautionsOf(int index, const Moment& moment) {
     return index < 0 ? QString() : joined(activityAt(moment, index).cautions, QStringLiteral("  "));
@@ -44,7 +54,7 @@ ActionView activityView(const QString& kicker, int index, const Moment& moment) 
         const QString jars = BoardWords::tr("%1 of %2 jars done").arg(lived.jarsDone).arg(activity.jars);
         view.lookFor = view.lookFor.isEmpty() ? jars : jars + QStringLiteral(". ") + view.lookFor;
     }
-    view.amounts = joined(activity.amounts, QStringLiteral("  ·  "));
+    view.amounts = joined(shownAmounts(activity), QStringLiteral("  ·  "));
     view.aside = cautionsOf(index, moment);
     return view;
 }
@@ -388,7 +398,7 @@ StepView stepView(const Guide& guide, const Moment& moment) {
     const Activity& activity = activityAt(moment, index);
     StepView view;
     view.title = toQt(activity.title);
-    view.amounts = joined(activity.amounts, QStringLiteral("\n"));
+    view.amounts = joined(shownAmounts(activity), QStringLiteral("\n"));
     QStringList swaps;
     for (const SwapAdvice& advice : moment.network.swaps) {
         if (advice.activity == index) {

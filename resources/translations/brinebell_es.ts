@@ -28,7 +28,7 @@
         <translation>Si el vapor se pierde, todo el tiempo empieza de nuevo.</translation>
     </message>
     <message>
-        <source>If the pressure falls below the table&apos;s, the whole time starts again.</source>
+        <source>If the pressure falls below the table's, the whole time starts again.</source>
         <translation>Si la presión baja de la de la tabla, todo el tiempo empieza de nuevo.</translation>
     </message>
     <message>
@@ -322,6 +322,57 @@ están dentro</translation>
     </message>
 </context>
 <context>
+    <name>ChoiceFields</name>
+    <message>
+        <source>&amp;Language</source>
+        <translation>&amp;Idioma</translation>
+    </message>
+    <message>
+        <source>As the desktop has it</source>
+        <translation>Como lo tenga el escritorio</translation>
+    </message>
+    <message>
+        <source>&amp;Units</source>
+        <translation>&amp;Unidades</translation>
+    </message>
+    <message>
+        <source>Pounds, cups, feet, °F</source>
+        <translation>Libras, tazas, pies, °F</translation>
+    </message>
+    <message>
+        <source>Grams, litres, metres, °C</source>
+        <translation>Gramos, litros, metros, °C</translation>
+    </message>
+    <message>
+        <source>&amp;Clock</source>
+        <translation>&amp;Reloj</translation>
+    </message>
+    <message>
+        <source>7:12 pm</source>
+        <translation>7:12 p. m.</translation>
+    </message>
+    <message>
+        <source>19:12</source>
+        <translation>19:12</translation>
+    </message>
+    <message>
+        <source>&amp;Decimals</source>
+        <translation>&amp;Decimales</translation>
+    </message>
+    <message>
+        <source>As the language has it</source>
+        <translation>Como lo tenga el idioma</translation>
+    </message>
+    <message>
+        <source>&amp;Reading distance, from the counter to the screen</source>
+        <translation>&amp;Distancia de lectura, del mostrador a la pantalla</translation>
+    </message>
+    <message>
+        <source>With its unit: 8 ft or 2.5 m. It sets how large the board's letters are.</source>
+        <translation>Con su unidad: 8 ft o 2.5 m. De ella depende el tamaño de las letras del tablero.</translation>
+    </message>
+</context>
+<context>
     <name>ChoiceWords</name>
     <message>
         <source>Steam lost on %1: count again from the full time</source>
@@ -538,10 +589,6 @@ están dentro</translation>
 <context>
     <name>ScreenWords</name>
     <message>
-        <source>%1 m</source>
-        <translation>%1 m</translation>
-    </message>
-    <message>
         <source>This screen: %1 inches, measured by hand.</source>
         <translation>Esta pantalla: %1 pulgadas, medida a mano.</translation>
     </message>
@@ -554,7 +601,7 @@ están dentro</translation>
         <translation>Esta pantalla no dice su tamaño; se supone de %1 pulgadas. Mídala.</translation>
     </message>
     <message>
-        <source>▲ The board&apos;s large lines stand at %1 minutes of arc from %2, and %3 are wanted. Put the screen at %4, or use a larger one.</source>
+        <source>▲ The board's large lines stand at %1 minutes of arc from %2, and %3 are wanted. Put the screen at %4, or use a larger one.</source>
         <translation>▲ Las líneas grandes del tablero miden %1 minutos de arco desde %2 y se quieren %3. Ponga la pantalla a %4 o use una más grande.</translation>
     </message>
     <message>
@@ -562,7 +609,7 @@ están dentro</translation>
         <translation>▲ Las cuentas atrás de %1 estaciones juntas son más pequeñas de lo deseado desde %2: esta pantalla tiene lugar para %3.</translation>
     </message>
     <message>
-        <source>The board&apos;s large lines can be read from %1.</source>
+        <source>The board's large lines can be read from %1.</source>
         <translation>Las líneas grandes del tablero se leen desde %1.</translation>
     </message>
 </context>
@@ -606,6 +653,14 @@ están dentro</translation>
     <message>
         <source>%1 min ahead</source>
         <translation>%1 min de adelanto</translation>
+    </message>
+    <message>
+        <source>%1 am</source>
+        <translation>%1 a. m.</translation>
+    </message>
+    <message>
+        <source>%1 pm</source>
+        <translation>%1 p. m.</translation>
     </message>
 </context>
 <context>
@@ -1777,20 +1832,20 @@ La mitad de %2 ensayos termina a las %3
         <translation>De aquí no se calcula ningún tiempo. Los tiempos publicados vienen de pruebas con frascos enteros, donde el calor llega despacio al centro y el ácido hace su parte; crecen menos de lo que dice la gráfica.</translation>
     </message>
     <message>
-        <source>%1 °C (%2 °F)</source>
-        <translation>%1 °C (%2 °F)</translation>
-    </message>
-    <message>
-        <source>Here, at %1, water boils at %2; at sea level at %3. It gets no hotter, however high the flame. For hardy spores the rule is: %4 °C cooler takes ten times as long. A minute of boiling here does the work of %5 at sea level, and it takes %6 to match one there.</source>
-        <translation>Aquí, a %1, el agua hierve a %2; al nivel del mar, a %3. No se calienta más, por alta que esté la llama. Para esporas resistentes la regla es: %4 °C menos tardan diez veces más. Un minuto de hervor aquí hace el trabajo de %5 al nivel del mar, y hacen falta %6 para igualar uno de allá.</translation>
-    </message>
-    <message>
         <source>This class has no jars in a canner.</source>
         <translation>Esta clase no tiene frascos en una envasadora.</translation>
     </message>
     <message>
         <source>What this class uses:</source>
         <translation>Lo que usa esta clase:</translation>
+    </message>
+    <message>
+        <source>%L1 °C (%L2 °F)</source>
+        <translation>%L1 °C (%L2 °F)</translation>
+    </message>
+    <message>
+        <source>Here, at %1, water boils at %2; at sea level at %3. It gets no hotter, however high the flame. For hardy spores the rule is: %4 °C cooler takes ten times as long. A minute of boiling here does the work of %L5 at sea level, and it takes %L6 to match one there.</source>
+        <translation>Aquí, a %1, el agua hierve a %2; al nivel del mar, a %3. No se calienta más, por alta que esté la llama. Para esporas resistentes la regla es: %4 °C menos tardan diez veces más. Un minuto de hervor aquí hace el trabajo de %L5 al nivel del mar, y hacen falta %L6 para igualar uno de allá.</translation>
     </message>
 </context>
 <context>
@@ -1812,8 +1867,12 @@ La mitad de %2 ensayos termina a las %3
         <translation>Ilustración: para igualar 1 min al nivel del mar</translation>
     </message>
     <message>
-        <source>here: %1</source>
-        <translation>aquí: %1</translation>
+        <source>%L1 m</source>
+        <translation>%L1 m</translation>
+    </message>
+    <message>
+        <source>here: %L1</source>
+        <translation>aquí: %L1</translation>
     </message>
 </context>
 <context>
@@ -2127,6 +2186,14 @@ La mitad de %2 ensayos termina a las %3
         <source>Look at the tested recipes, make a class version, write your own.</source>
         <translation>Ver las recetas probadas, hacer una versión de clase, escribir las propias.</translation>
     </message>
+    <message>
+        <source>Se&amp;ttings</source>
+        <translation>&amp;Ajustes</translation>
+    </message>
+    <message>
+        <source>Units, clock, language, look and reading distance.</source>
+        <translation>Unidades, reloj, idioma, aspecto y distancia de lectura.</translation>
+    </message>
 </context>
 <context>
     <name>brinebell::KnownOutline</name>
@@ -2299,8 +2366,8 @@ La mitad de %2 ensayos termina a las %3
         <translation>&amp;No cambiar nada</translation>
     </message>
     <message>
-        <source>%1 pixels are a millimetre here.</source>
-        <translation>%1 píxeles son un milímetro aquí.</translation>
+        <source>%L1 pixels are a millimetre here.</source>
+        <translation>%L1 píxeles son un milímetro aquí.</translation>
     </message>
 </context>
 <context>
@@ -3103,7 +3170,7 @@ La mitad de %2 ensayos termina a las %3
         <translation>El quemador de la envasadora falla</translation>
     </message>
     <message>
-        <source>The canner&apos;s lid is stuck</source>
+        <source>The canner's lid is stuck</source>
         <translation>La tapa de la envasadora se atasca</translation>
     </message>
     <message>
@@ -3410,6 +3477,33 @@ La mitad de %2 ensayos termina a las %3
     <message>
         <source>State</source>
         <translation>Estado</translation>
+    </message>
+</context>
+<context>
+    <name>brinebell::SettingsPage</name>
+    <message>
+        <source>For what is shown. Recipes and kitchens keep what their authors wrote; process times, pressures and the bands of the tables stand as published.</source>
+        <translation>Para lo que se muestra. Las recetas y cocinas conservan lo que escribió su autor; los tiempos de procesamiento, las presiones y las franjas de las tablas quedan como se publicaron.</translation>
+    </message>
+    <message>
+        <source>For what is shown. In a field a quantity is always typed with a point: 2.5 m.</source>
+        <translation>Para lo que se muestra. En un campo, las cantidades se escriben siempre con punto: 2.5 m.</translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation>Ajustes</translation>
+    </message>
+    <message>
+        <source>Screen and look</source>
+        <translation>Pantalla y aspecto</translation>
+    </message>
+    <message>
+        <source>Show the &amp;welcome again</source>
+        <translation>Mostrar otra vez la &amp;bienvenida</translation>
+    </message>
+    <message>
+        <source>&amp;Back</source>
+        <translation>&amp;Volver</translation>
     </message>
 </context>
 <context>
@@ -3905,7 +3999,7 @@ La mitad de %2 ensayos termina a las %3
         <translation>Distancia de lectura</translation>
     </message>
     <message>
-        <source>It sets how large the board&apos;s letters are: 2.5 m or 8 ft. How large this screen is, is measured on the Prepare page.</source>
+        <source>It sets how large the board's letters are: 2.5 m or 8 ft. How large this screen is, is measured on the Prepare page.</source>
         <translation>Fija el tamaño de las letras del tablero: 2.5 m u 8 ft. El tamaño de esta pantalla se mide en la página Preparar.</translation>
     </message>
     <message>
@@ -4054,6 +4148,93 @@ La mitad de %2 ensayos termina a las %3
     </message>
 </context>
 <context>
+    <name>brinebell::WelcomePage</name>
+    <message>
+        <source>&amp;Altitude of your kitchen</source>
+        <translation>&amp;Altitud de su cocina</translation>
+    </message>
+    <message>
+        <source>&amp;How the altitude is known</source>
+        <translation>&amp;Cómo se conoce la altitud</translation>
+    </message>
+    <message>
+        <source>Welcome to Brinebell</source>
+        <translation>Le damos la bienvenida a Brinebell</translation>
+    </message>
+    <message>
+        <source>Every process time depends on how high the kitchen lies, so that comes first. All of this can be changed later.</source>
+        <translation>Todo tiempo de procesamiento depende de la altitud de la cocina; por eso va primero. Todo esto se puede cambiar después.</translation>
+    </message>
+    <message>
+        <source>With its unit: 4,200 ft or 1280 m.</source>
+        <translation>Con su unidad: 4,200 ft o 1280 m.</translation>
+    </message>
+    <message>
+        <source>A survey map, the county extension office. A guess sets a wrong process time.</source>
+        <translation>Un mapa topográfico, la oficina de extensión del condado. Una suposición fija un tiempo de procesamiento equivocado.</translation>
+    </message>
+    <message>
+        <source>&amp;Begin</source>
+        <translation>&amp;Empezar</translation>
+    </message>
+    <message>
+        <source>Begin with the &amp;demonstration class</source>
+        <translation>Empezar con la clase &amp;de demostración</translation>
+    </message>
+    <message>
+        <source>&amp;Skip this</source>
+        <translation>&amp;Omitir esto</translation>
+    </message>
+    <message>
+        <source>%1 (%2): water boils at about %3 (%4).</source>
+        <translation>%1 (%2): el agua hierve a unos %3 (%4).</translation>
+    </message>
+    <message>
+        <source>My kitchen</source>
+        <translation>Mi cocina</translation>
+    </message>
+    <message>
+        <source>Burner 1</source>
+        <translation>Quemador 1</translation>
+    </message>
+    <message>
+        <source>Burner 2</source>
+        <translation>Quemador 2</translation>
+    </message>
+    <message>
+        <source>Burner 3</source>
+        <translation>Quemador 3</translation>
+    </message>
+    <message>
+        <source>Burner 4</source>
+        <translation>Quemador 4</translation>
+    </message>
+    <message>
+        <source>Oven</source>
+        <translation>Horno</translation>
+    </message>
+    <message>
+        <source>Sink</source>
+        <translation>Fregadero</translation>
+    </message>
+    <message>
+        <source>Board</source>
+        <translation>Tabla</translation>
+    </message>
+    <message>
+        <source>Counter</source>
+        <translation>Mostrador</translation>
+    </message>
+    <message>
+        <source>The altitude is wanted; skip this page where it is not known yet.</source>
+        <translation>Falta la altitud; omita esta página si aún no la conoce.</translation>
+    </message>
+    <message>
+        <source>Say how it is known: an altitude that nobody can trace is a guess.</source>
+        <translation>Diga cómo se conoce: una altitud que nadie puede comprobar es una suposición.</translation>
+    </message>
+</context>
+<context>
     <name>core</name>
     <message>
         <source>{} is not a date and time such as 2026-09-12T17:30:00-06:00</source>
@@ -4160,8 +4341,8 @@ La mitad de %2 ensayos termina a las %3
         <translation>el archivo tiene {} bytes; se leen como máximo {}</translation>
     </message>
     <message>
-        <source>unknown key &quot;{}&quot;</source>
-        <translation>clave desconocida &quot;{}&quot;</translation>
+        <source>unknown key "{}"</source>
+        <translation>clave desconocida "{}"</translation>
     </message>
     <message>
         <source>must be {} to {}, found {}</source>
@@ -4192,7 +4373,7 @@ La mitad de %2 ensayos termina a las %3
         <translation>no se puede asegurar la carpeta en el disco</translation>
     </message>
     <message>
-        <source>cannot keep the file&apos;s rights</source>
+        <source>cannot keep the file's rights</source>
         <translation>no se pueden conservar los permisos del archivo</translation>
     </message>
     <message>
@@ -4520,7 +4701,7 @@ La mitad de %2 ensayos termina a las %3
         <translation>Horas</translation>
     </message>
     <message>
-        <source>UTC, counted from the start of the session by the machine&apos;s own clock</source>
+        <source>UTC, counted from the start of the session by the machine's own clock</source>
         <translation>UTC, contadas desde el inicio de la sesión con el reloj propio del equipo</translation>
     </message>
     <message>
@@ -4916,11 +5097,11 @@ La mitad de %2 ensayos termina a las %3
         <translation>su tipo {}, identidad de arranque {} o causa {} no se conoce</translation>
     </message>
     <message>
-        <source>its activity {} is not in the session&apos;s network</source>
+        <source>its activity {} is not in the session's network</source>
         <translation>su actividad {} no está en la red de la sesión</translation>
     </message>
     <message>
-        <source>its load {} is not one of the session&apos;s {}</source>
+        <source>its load {} is not one of the session's {}</source>
         <translation>su carga {} no es una de las {} de la sesión</translation>
     </message>
     <message>
@@ -4940,20 +5121,20 @@ La mitad de %2 ensayos termina a las %3
         <translation>sesión {}: {}</translation>
     </message>
     <message>
-        <source>{} has no &quot;{}&quot;</source>
-        <translation>{} no tiene &quot;{}&quot;</translation>
+        <source>{} has no "{}"</source>
+        <translation>{} no tiene "{}"</translation>
     </message>
     <message>
-        <source>&quot;{}&quot; of {} is of the wrong kind</source>
-        <translation>&quot;{}&quot; de {} es del tipo equivocado</translation>
+        <source>"{}" of {} is of the wrong kind</source>
+        <translation>"{}" de {} es del tipo equivocado</translation>
     </message>
     <message>
-        <source>&quot;{}&quot; of {} is not a moment: {}</source>
-        <translation>&quot;{}&quot; de {} no es un momento: {}</translation>
+        <source>"{}" of {} is not a moment: {}</source>
+        <translation>"{}" de {} no es un momento: {}</translation>
     </message>
     <message>
-        <source>&quot;{}&quot; of {} is out of range: {}</source>
-        <translation>&quot;{}&quot; de {} está fuera de rango: {}</translation>
+        <source>"{}" of {} is out of range: {}</source>
+        <translation>"{}" de {} está fuera de rango: {}</translation>
     </message>
     <message>
         <source>{} is not known: {}</source>
@@ -4980,16 +5161,16 @@ La mitad de %2 ensayos termina a las %3
         <translation>la actividad del suceso {}</translation>
     </message>
     <message>
-        <source>the load of event {} is not one of the session&apos;s {}</source>
+        <source>the load of event {} is not one of the session's {}</source>
         <translation>la carga del suceso {} no es una de las {} de la sesión</translation>
     </message>
     <message>
-        <source>&quot;boot_ms&quot; of event {} is out of range: {}</source>
-        <translation>&quot;boot_ms&quot; del suceso {} está fuera de rango: {}</translation>
+        <source>"boot_ms" of event {} is out of range: {}</source>
+        <translation>"boot_ms" del suceso {} está fuera de rango: {}</translation>
     </message>
     <message>
-        <source>&quot;value&quot; of event {} is out of range: {}</source>
-        <translation>&quot;value&quot; del suceso {} está fuera de rango: {}</translation>
+        <source>"value" of event {} is out of range: {}</source>
+        <translation>"value" del suceso {} está fuera de rango: {}</translation>
     </message>
     <message>
         <source>the network is not sound: {}</source>
@@ -5148,7 +5329,7 @@ La mitad de %2 ensayos termina a las %3
         <translation>no se puede crear la carpeta</translation>
     </message>
     <message>
-        <source>the folder&apos;s rights cannot be set</source>
+        <source>the folder's rights cannot be set</source>
         <translation>no se pueden fijar los permisos de la carpeta</translation>
     </message>
     <message>
@@ -5160,7 +5341,7 @@ La mitad de %2 ensayos termina a las %3
         <translation>no se puede abrir la bitácora: esto no es un archivo</translation>
     </message>
     <message>
-        <source>the logbook&apos;s rights cannot be set</source>
+        <source>the logbook's rights cannot be set</source>
         <translation>no se pueden fijar los permisos de la bitácora</translation>
     </message>
     <message>
@@ -5172,7 +5353,7 @@ La mitad de %2 ensayos termina a las %3
         <translation>no se puede crear el archivo</translation>
     </message>
     <message>
-        <source>the file&apos;s rights cannot be set</source>
+        <source>the file's rights cannot be set</source>
         <translation>no se pueden fijar los permisos del archivo</translation>
     </message>
     <message>
@@ -5344,19 +5525,19 @@ La mitad de %2 ensayos termina a las %3
         <translation>más de 99 %</translation>
     </message>
     <message>
-        <source>expected one number without a unit, as in &quot;1/2&quot;</source>
-        <translation>se esperaba un número sin unidad, como &quot;1/2&quot;</translation>
+        <source>expected one number without a unit, as in "1/2"</source>
+        <translation>se esperaba un número sin unidad, como "1/2"</translation>
     </message>
     <message>
         <source>must be above 0 and at most 10 batches</source>
         <translation>debe ser más de 0 y como máximo 10 tandas</translation>
     </message>
     <message>
-        <source>{} must be relative to the class file, with &quot;/&quot; between folders</source>
-        <translation>{} debe ser relativo al archivo de la clase, con &quot;/&quot; entre carpetas</translation>
+        <source>{} must be relative to the class file, with "/" between folders</source>
+        <translation>{} debe ser relativo al archivo de la clase, con "/" entre carpetas</translation>
     </message>
     <message>
-        <source>{} leaves the folder above the class file&apos;s own</source>
+        <source>{} leaves the folder above the class file's own</source>
         <translation>{} sale de la carpeta superior a la del archivo de la clase</translation>
     </message>
     <message>
@@ -5412,28 +5593,28 @@ La mitad de %2 ensayos termina a las %3
         <translation> y </translation>
     </message>
     <message>
-        <source>&quot;{}&quot; (at least {})</source>
-        <translation>&quot;{}&quot; (al menos {})</translation>
+        <source>"{}" (at least {})</source>
+        <translation>"{}" (al menos {})</translation>
     </message>
     <message>
-        <source>&quot;{}&quot; must be followed by &quot;{}&quot; within {}, but {} must come between</source>
-        <translation>tras &quot;{}&quot; debe venir &quot;{}&quot; en {}, pero {} debe ir en medio</translation>
+        <source>"{}" must be followed by "{}" within {}, but {} must come between</source>
+        <translation>tras "{}" debe venir "{}" en {}, pero {} debe ir en medio</translation>
     </message>
     <message>
-        <source>{}&quot;{}&quot; followed by &quot;{}&quot; within {}</source>
-        <translation>{}tras &quot;{}&quot; viene &quot;{}&quot; en {}</translation>
+        <source>{}"{}" followed by "{}" within {}</source>
+        <translation>{}tras "{}" viene "{}" en {}</translation>
     </message>
     <message>
         <source>these limits cannot all be kept: {}; they leave {} in all, but {} must come between, {} in all</source>
         <translation>estos límites no se pueden respetar todos: {}; dejan {} en total, pero {} debe ir en medio, {} en total</translation>
     </message>
     <message>
-        <source>&quot;{}&quot; can never start: a station it needs is held by something that waits for it; free the station first, or bring one more</source>
-        <translation>&quot;{}&quot; nunca puede empezar: una estación que necesita está ocupada por algo que lo espera; libere antes la estación o traiga una más</translation>
+        <source>"{}" can never start: a station it needs is held by something that waits for it; free the station first, or bring one more</source>
+        <translation>"{}" nunca puede empezar: una estación que necesita está ocupada por algo que lo espera; libere antes la estación o traiga una más</translation>
     </message>
     <message>
-        <source>start &quot;{}&quot; later</source>
-        <translation>empiece &quot;{}&quot; más tarde</translation>
+        <source>start "{}" later</source>
+        <translation>empiece "{}" más tarde</translation>
     </message>
     <message>
         <source>safe</source>
@@ -5452,12 +5633,12 @@ La mitad de %2 ensayos termina a las %3
         <translation>la cocina termina a las {}, {} después de la clase, y no se nombra a nadie que se quede; nombre a quien cierre la cocina</translation>
     </message>
     <message>
-        <source>no wait is long enough to say &quot;{}&quot; ({}); say it over the work, or tie it to a step</source>
-        <translation>ninguna espera basta para decir &quot;{}&quot; ({}); dígalo durante el trabajo o únalo a un paso</translation>
+        <source>no wait is long enough to say "{}" ({}); say it over the work, or tie it to a step</source>
+        <translation>ninguna espera basta para decir "{}" ({}); dígalo durante el trabajo o únalo a un paso</translation>
     </message>
     <message>
-        <source>the {} of &quot;{}&quot; takes {} lines of {} characters in letters that can be read from the counter, and a 15.6-inch screen has room for {}; {}bring the screen nearer</source>
-        <translation>{} de &quot;{}&quot; ocupa {} líneas de {} caracteres en letras que se leen desde el mostrador, y una pantalla de 15.6 pulgadas tiene lugar para {}; {}acerque la pantalla</translation>
+        <source>the {} of "{}" takes {} lines of {} characters in letters that can be read from the counter, and a 15.6-inch screen has room for {}; {}bring the screen nearer</source>
+        <translation>{} de "{}" ocupa {} líneas de {} caracteres en letras que se leen desde el mostrador, y una pantalla de 15.6 pulgadas tiene lugar para {}; {}acerque la pantalla</translation>
     </message>
     <message>
         <source>shorten it, or </source>
@@ -5480,8 +5661,8 @@ La mitad de %2 ensayos termina a las %3
         <translation> (no se puede dejar)</translation>
     </message>
     <message>
-        <source>{} &quot;{}&quot; {} {}{} at {}{}; {}</source>
-        <translation>{} &quot;{}&quot; {} {}{} a las {}{}; {}</translation>
+        <source>{} "{}" {} {}{} at {}{}; {}</source>
+        <translation>{} "{}" {} {}{} a las {}{}; {}</translation>
     </message>
     <message>
         <source>the look at</source>
@@ -5532,8 +5713,8 @@ La mitad de %2 ensayos termina a las %3
         <translation>son</translation>
     </message>
     <message>
-        <source>by their order alone {} things want {} at once from {} on: &quot;{}&quot; waits for it until {}; bring one more, or make a stage ahead</source>
-        <translation>solo por su orden, {} cosas quieren {} a la vez desde las {}: &quot;{}&quot; lo espera hasta las {}; traiga uno más o haga una etapa antes</translation>
+        <source>by their order alone {} things want {} at once from {} on: "{}" waits for it until {}; bring one more, or make a stage ahead</source>
+        <translation>solo por su orden, {} cosas quieren {} a la vez desde las {}: "{}" lo espera hasta las {}; traiga uno más o haga una etapa antes</translation>
     </message>
     <message>
         <source>the class would last for years; look at the durations of its steps</source>
@@ -5600,8 +5781,8 @@ La mitad de %2 ensayos termina a las %3
         <translation>{}: {} cargas dan unas {} actividades; en una clase caben como máximo {}</translation>
     </message>
     <message>
-        <source>{}: the venue has no canner &quot;{}&quot;</source>
-        <translation>{}: el lugar no tiene la envasadora &quot;{}&quot;</translation>
+        <source>{}: the venue has no canner "{}"</source>
+        <translation>{}: el lugar no tiene la envasadora "{}"</translation>
     </message>
     <message>
         <source>{}: {} takes no {} jars</source>
@@ -5620,20 +5801,20 @@ La mitad de %2 ensayos termina a las %3
         <translation> (opcional)</translation>
     </message>
     <message>
-        <source>{}: &quot;{}&quot; is done for each load and cannot be made ahead</source>
-        <translation>{}: &quot;{}&quot; se hace para cada carga y no se puede hacer antes</translation>
+        <source>{}: "{}" is done for each load and cannot be made ahead</source>
+        <translation>{}: "{}" se hace para cada carga y no se puede hacer antes</translation>
     </message>
     <message>
-        <source>{}: &quot;{}&quot; is made ahead but follows &quot;{}&quot;, which is not</source>
-        <translation>{}: &quot;{}&quot; se hace antes pero sigue a &quot;{}&quot;, que no</translation>
+        <source>{}: "{}" is made ahead but follows "{}", which is not</source>
+        <translation>{}: "{}" se hace antes pero sigue a "{}", que no</translation>
     </message>
     <message>
-        <source>{}: &quot;{}&quot; is over before its hand work is, for so small a batch</source>
-        <translation>{}: &quot;{}&quot; termina antes que su trabajo a mano, con una tanda tan pequeña</translation>
+        <source>{}: "{}" is over before its hand work is, for so small a batch</source>
+        <translation>{}: "{}" termina antes que su trabajo a mano, con una tanda tan pequeña</translation>
     </message>
     <message>
-        <source>{}: &quot;{}&quot; needs a {} and the venue has none free of canners</source>
-        <translation>{}: &quot;{}&quot; necesita {} y el lugar no tiene ninguno libre de envasadoras</translation>
+        <source>{}: "{}" needs a {} and the venue has none free of canners</source>
+        <translation>{}: "{}" necesita {} y el lugar no tiene ninguno libre de envasadoras</translation>
     </message>
     <message>
         <source>{}: {} stands on a {} in one step and a {} in another</source>
@@ -5672,8 +5853,8 @@ La mitad de %2 ensayos termina a las %3
         <translation>Agua a 180 °F (82 °C)</translation>
     </message>
     <message>
-        <source>{}: the venue has no burner &quot;{}&quot;</source>
-        <translation>{}: el lugar no tiene el quemador &quot;{}&quot;</translation>
+        <source>{}: the venue has no burner "{}"</source>
+        <translation>{}: el lugar no tiene el quemador "{}"</translation>
     </message>
     <message>
         <source>Lower {} into the canner</source>
@@ -6128,8 +6309,8 @@ La mitad de %2 ensayos termina a las %3
         <translation>lo que no se puede comparar con la receta probada no se adivina</translation>
     </message>
     <message>
-        <source>expected a percentage, as in &quot;5 %&quot;</source>
-        <translation>se esperaba un porcentaje, como &quot;5 %&quot;</translation>
+        <source>expected a percentage, as in "5 %"</source>
+        <translation>se esperaba un porcentaje, como "5 %"</translation>
     </message>
     <message>
         <source>must be at most 100 %</source>
@@ -6140,8 +6321,8 @@ La mitad de %2 ensayos termina a las %3
         <translation>per_jar: falso, y sin embargo per_jar_of nombra el frasco</translation>
     </message>
     <message>
-        <source>strength: only of kind &quot;vinegar&quot;</source>
-        <translation>strength: solo con la clase &quot;vinegar&quot;</translation>
+        <source>strength: only of kind "vinegar"</source>
+        <translation>strength: solo con la clase "vinegar"</translation>
     </message>
     <message>
         <source>jars: {} is there already</source>
@@ -6152,15 +6333,15 @@ La mitad de %2 ensayos termina a las %3
         <translation>jars: hace falta al menos un tamaño de frasco</translation>
     </message>
     <message>
-        <source>yield: must be counted in jars, as in &quot;8 pints&quot;; {} is no jar size</source>
-        <translation>yield: debe contarse en frascos, como &quot;8 pints&quot;; {} no es un tamaño de frasco</translation>
+        <source>yield: must be counted in jars, as in "8 pints"; {} is no jar size</source>
+        <translation>yield: debe contarse en frascos, como "8 pints"; {} no es un tamaño de frasco</translation>
     </message>
     <message>
         <source>yield: must be 1 to {} jars</source>
         <translation>yield: debe ser de 1 a {} frascos</translation>
     </message>
     <message>
-        <source>yield: {} is not among the recipe&apos;s jars</source>
+        <source>yield: {} is not among the recipe's jars</source>
         <translation>yield: {} no está entre los frascos de la receta</translation>
     </message>
     <message>
@@ -6236,24 +6417,24 @@ La mitad de %2 ensayos termina a las %3
         <translation>takes: no debe ser más largo que gap_low</translation>
     </message>
     <message>
-        <source>{}: only for hands &quot;ends&quot; or &quot;pulses&quot;</source>
-        <translation>{}: solo con hands &quot;ends&quot; o &quot;pulses&quot;</translation>
+        <source>{}: only for hands "ends" or "pulses"</source>
+        <translation>{}: solo con hands "ends" o "pulses"</translation>
     </message>
     <message>
-        <source>hands: &quot;ends&quot; needs hands_at_start, hands_at_end or both</source>
-        <translation>hands: &quot;ends&quot; necesita hands_at_start, hands_at_end o ambos</translation>
+        <source>hands: "ends" needs hands_at_start, hands_at_end or both</source>
+        <translation>hands: "ends" necesita hands_at_start, hands_at_end o ambos</translation>
     </message>
     <message>
         <source>hands: {} s at the ends of a step that may take only {} s</source>
         <translation>hands: {} s en los extremos de un paso que puede durar solo {} s</translation>
     </message>
     <message>
-        <source>pulse: only for hands &quot;pulses&quot;</source>
-        <translation>pulse: solo con hands &quot;pulses&quot;</translation>
+        <source>pulse: only for hands "pulses"</source>
+        <translation>pulse: solo con hands "pulses"</translation>
     </message>
     <message>
-        <source>may_pause: only for hands &quot;throughout&quot;</source>
-        <translation>may_pause: solo con hands &quot;throughout&quot;</translation>
+        <source>may_pause: only for hands "throughout"</source>
+        <translation>may_pause: solo con hands "throughout"</translation>
     </message>
     <message>
         <source>vessel: needs the station that it stands on</source>
@@ -6264,8 +6445,8 @@ La mitad de %2 ensayos termina a las %3
         <translation>duration_scales: solo para un paso que se hace una vez por tanda</translation>
     </message>
     <message>
-        <source>id: &quot;lower&quot; is the lowering of the load into the canner</source>
-        <translation>id: &quot;lower&quot; es la bajada de la carga a la envasadora</translation>
+        <source>id: "lower" is the lowering of the load into the canner</source>
+        <translation>id: "lower" es la bajada de la carga a la envasadora</translation>
     </message>
     <message>
         <source>ends_by_sight: look_for must say what is to be seen</source>
@@ -6312,24 +6493,24 @@ La mitad de %2 ensayos termina a las %3
         <translation>{} no nombra a nadie</translation>
     </message>
     <message>
-        <source>expected a day, as in &quot;2026-08-01&quot;; {} found</source>
-        <translation>se esperaba un día, como &quot;2026-08-01&quot;; se encontró {}</translation>
+        <source>expected a day, as in "2026-08-01"; {} found</source>
+        <translation>se esperaba un día, como "2026-08-01"; se encontró {}</translation>
     </message>
     <message>
         <source>entry: {} is confirmed already</source>
         <translation>entry: {} ya está confirmada</translation>
     </message>
     <message>
-        <source>&quot;{}&quot; is not a {}; known are {}</source>
-        <translation>&quot;{}&quot; no es {}; se conocen {}</translation>
+        <source>"{}" is not a {}; known are {}</source>
+        <translation>"{}" no es {}; se conocen {}</translation>
     </message>
     <message>
         <source>{} is kept for comparison only and never gives a time</source>
         <translation>{} se guarda solo para comparar y nunca da un tiempo</translation>
     </message>
     <message>
-        <source>no published process for &quot;{}&quot;</source>
-        <translation>no hay proceso publicado para &quot;{}&quot;</translation>
+        <source>no published process for "{}"</source>
+        <translation>no hay proceso publicado para "{}"</translation>
     </message>
     <message>
         <source>; near names: {}</source>
@@ -6428,8 +6609,8 @@ La mitad de %2 ensayos termina a las %3
         <translation>sin motivo dado</translation>
     </message>
     <message>
-        <source>first &quot;{}&quot; must be done</source>
-        <translation>antes debe hacerse &quot;{}&quot;</translation>
+        <source>first "{}" must be done</source>
+        <translation>antes debe hacerse "{}"</translation>
     </message>
     <message>
         <source>no station is free for {}</source>
@@ -6496,8 +6677,8 @@ La mitad de %2 ensayos termina a las %3
         <translation>nadie ha dicho que {} esté apagado</translation>
     </message>
     <message>
-        <source>&quot;{}&quot; has waited {} too long: {}</source>
-        <translation>&quot;{}&quot; ha esperado {} de más: {}</translation>
+        <source>"{}" has waited {} too long: {}</source>
+        <translation>"{}" ha esperado {} de más: {}</translation>
     </message>
     <message>
         <source>the {} of load {} is 15 minutes late</source>
@@ -6516,7 +6697,7 @@ La mitad de %2 ensayos termina a las %3
         <translation>falló el quemador bajo la carga {}</translation>
     </message>
     <message>
-        <source>the canner&apos;s lid is stuck over load {}</source>
+        <source>the canner's lid is stuck over load {}</source>
         <translation>la tapa de la envasadora está atascada sobre la carga {}</translation>
     </message>
     <message>
