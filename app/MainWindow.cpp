@@ -11,10 +11,12 @@
 #include <QTimer>
 
 #include "Choices.h"
+#include "HelpPanel.h"
 #include "bridge/AwakeKeeper.h"
 #include "bridge/SoundControl.h"
 #include "bridge/TimeText.h"
 #include "desk/FrontPage.h"
+#include "desk/ListsPage.h"
 #include "desk/PreparePage.h"
 #include "desk/RecipeEditor.h"
 #include "desk/ResumePage.h"
@@ -43,13 +45,18 @@ MainWindow::MainWindow(const Ground& ground, QWidget* parent)
       m_library(ground.library.isEmpty() ? Library::usualFolder() : ground.library),
       m_venues([this] { return makeVenues(); }),
       m_recipes([this] { return makeRecipes(); }),
+      m_lists([this] { return makeLists(); }),
       m_settings([this] { return makeSettings(); }),
-      m_welcome([this] { return makeWelcome(); }) {
+      m_welcome([this] { return makeWelcome(); }),
+      m_help(new HelpPanel(this)) {
     setWindowTitle(tr("Brinebell"));
     setMinimumSize(800, 500);
     setCentralWidget(m_pages);
     auto* fullScreen = new QShortcut(QKeySequence(Qt::Key_F11), this);
     connect(fullScreen, &QShortcut::activated, this, [this] { setWindowState(windowState() ^ Qt::WindowFullScreen); });
+    auto* help = new QShortcut(QKeySequence(Qt::Key_F1), this);
+    connect(help, &QShortcut::activated, this, &MainWindow::toggleHelp);
+    connect(m_pages, &QStackedWidget::currentChanged, m_help, &HelpPanel::shut);
     listenForAwake();
     followDisplays();
 }
@@ -94,6 +101,7 @@ PreparePage* MainWindow::makePrepare() {
     connect(page, &PreparePage::startWanted, this, &MainWindow::startSession);
     connect(page, &PreparePage::reviewWanted, this, [this] { openReview({}); });
     connect(page, &PreparePage::soundWanted, this, &MainWindow::openSound);
+    connect(page, &PreparePage::listsWanted, this, &MainWindow::openLists);
     connect(&page->screenPanel(), &ScreenPanel::lookChanged, this, &MainWindow::restyle);
     connect(&page->screenPanel(), &ScreenPanel::screenMeasured, this, [this] {
         if (m_stage.made() != nullptr) {
@@ -149,6 +157,30 @@ RecipeEditor* MainWindow::makeRecipes() {
     auto* page = added(new RecipeEditor(m_library));
     connect(page, &DocumentPage::leaveWanted, this, &MainWindow::openFront);
     return page;
+}
+
+ListsPage* MainWindow::makeLists() {
+    auto* page = added(new ListsPage);
+    connect(page, &ListsPage::leaveWanted, this, &MainWindow::openPrepare);
+    return page;
+}
+
+void MainWindow::openLists() {
+    if (m_prepare->prepared()) {
+        m_lists->setClass(*m_prepare->prepared());
+    } else {
+        m_lists->clear({});
+    }
+    m_pages->setCurrentWidget(m_lists.get());
+    m_lists->focusStart();
+}
+
+void MainWindow::toggleHelp() {
+    if (m_help->isVisible()) {
+        m_help->shut();
+    } else if (const QWidget* page = currentPage()) {
+        m_help->open(*page, page != m_stage.made());
+    }
 }
 
 SettingsPage* MainWindow::makeSettings() {
@@ -207,6 +239,7 @@ void MainWindow::remakePages() {
     m_soundPage.drop();
     m_venues.drop();
     m_recipes.drop();
+    m_lists.drop();
     m_settings.drop();
     m_welcome.drop();
     putOnChoices(*qApp, readChoices());

@@ -19,6 +19,8 @@ namespace brinebell {
 class AudienceWindow;
 class AwakeKeeper;
 class FrontPage;
+class HelpPanel;
+class ListsPage;
 class PreparePage;
 class ResumePage;
 class RecipeEditor;
@@ -59,7 +61,9 @@ public:
     void openKitchens();
     void openRecipes();
     void openReview(const QString& sessionId);
+    void openLists();  ///< of the class that is being prepared
     void openSettings();
+    void toggleHelp();  ///< for the page on screen
     void openWelcome();
     void openSound();    ///< the sound check; a running session goes on behind it
     void dropSession();  ///< lets go of the running session; it stays in the logbook as it is
@@ -71,6 +75,8 @@ public:
     StagePage& stagePage() { return *m_stage; }
     ReviewPage& reviewPage() { return *m_review; }
     ResumePage& resumePage() { return *m_resume; }
+    ListsPage& listsPage() { return *m_lists; }
+    HelpPanel& help() { return *m_help; }
     SettingsPage& settingsPage() { return *m_settings; }
     WelcomePage& welcomePage() { return *m_welcome; }
     SoundPage& soundPage() { return *m_soundPage; }
@@ -92,6 +98,7 @@ private:
     SoundPage* makeSoundPage();
     VenueEditor* makeVenues();
     RecipeEditor* makeRecipes();
+    ListsPage* makeLists();
     SettingsPage* makeSettings();
     WelcomePage* makeWelcome();
     void remakePages();
@@ -124,9 +131,11 @@ private:
     Library m_library;
     LazyPage<VenueEditor> m_venues;
     LazyPage<RecipeEditor> m_recipes;
+    LazyPage<ListsPage> m_lists;
     LazyPage<SettingsPage> m_settings;
     LazyPage<WelcomePage> m_welcome;
-    QString m_chosenClass;                       ///< stays chosen when the pages are made anew
+    QString m_chosenClass;  ///< stays chosen when the pages are made anew
+    HelpPanel* m_help;
     std::unique_ptr<AudienceWindow> m_audience;  ///< null until somebody wants it
 };
 

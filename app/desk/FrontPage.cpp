@@ -46,6 +46,7 @@ FrontPage::FrontPage(QWidget* parent) : QWidget(parent) {
     auto* settings = addChoice(*page, tr("Se&ttings"), tr("Units, clock, language, look and reading distance."));
     connect(settings, &QPushButton::clicked, this, &FrontPage::settingsWanted);
     page->addStretch();
+    page->addWidget(plainLabel(tr("F1 explains the page you are on, everywhere."), "quiet"));
     setFault({});
 }
 

@@ -82,7 +82,7 @@ QVBoxLayout* PreparePage::buildShelf() {
     head->setText(tr("Classes"));
     m_files = new QListWidget;
     m_files->setAccessibleName(tr("Class files"));
-    m_files->setFixedWidth(250);
+    m_files->setFixedWidth(272);
     connect(m_files, &QListWidget::currentRowChanged, this, &PreparePage::readSelected);
     auto* open = new QPushButton(tr("&Open a class file…"));
     connect(open, &QPushButton::clicked, this, &PreparePage::chooseFile);
@@ -174,12 +174,15 @@ QHBoxLayout* PreparePage::buildButtons() {
     constexpr int kForHeavyWords = 16;
     m_makeAhead->setMinimumWidth(m_makeAhead->sizeHint().width() + kForHeavyWords);
     connect(m_makeAhead, &QPushButton::toggled, this, &PreparePage::openMakeAhead);
+    m_lists = new QPushButton(tr("L&ists…"));
+    connect(m_lists, &QPushButton::clicked, this, &PreparePage::listsWanted);
     auto* row = new QHBoxLayout;
     row->addWidget(m_live);
     row->addSpacing(24);
     row->addWidget(m_rehearse);
     row->addWidget(m_speed);
     row->addStretch();
+    row->addWidget(m_lists);
     row->addWidget(m_makeAhead);
     return row;
 }
@@ -319,6 +322,7 @@ void PreparePage::showPrepared() {
     m_lower->show();
     m_prospect->show();
     m_makeAhead->setEnabled(true);
+    m_lists->setEnabled(true);
     m_why->setEnabled(m_prepared->plan.venue.altitude.has_value());
     m_live->setEnabled(true);
     m_rehearse->setEnabled(true);
@@ -327,9 +331,13 @@ void PreparePage::showPrepared() {
 // What does not fit stands in the tip of its cell; the reason, last, takes what the others leave.
 void PreparePage::fitColumns() {
     m_table->resizeColumnsToContents();
-    const int room = m_table->viewport()->width();
+    // Times of twelve hours are wider than those of twenty-four, and are never cut.
+    int room = m_table->viewport()->width();
+    for (const int column : {RunSheetModel::Start, RunSheetModel::End, RunSheetModel::Slack, RunSheetModel::Latest}) {
+        room -= m_table->columnWidth(column);
+    }
     for (const auto& [column, hundredths] :
-         {std::pair{RunSheetModel::What, 25}, {RunSheetModel::Where, 13}, {RunSheetModel::Hands, 18}}) {
+         {std::pair{RunSheetModel::What, 35}, {RunSheetModel::Where, 18}, {RunSheetModel::Hands, 25}}) {
         m_table->setColumnWidth(column, std::min(room * hundredths / 100, m_table->columnWidth(column)));
     }
 }
@@ -345,6 +353,7 @@ void PreparePage::showFaults(const std::vector<Error>& faults) {
     m_prepared.reset();
     m_makeAhead->setChecked(false);
     m_makeAhead->setEnabled(false);
+    m_lists->setEnabled(false);
     m_why->setEnabled(false);
     m_prospect->hide();
     m_chart->clear();
@@ -393,8 +402,8 @@ QString PreparePage::describePlan() const {
     const QString helpers = network.helpers == 0   ? tr("no helper")
                             : network.helpers == 1 ? tr("one helper")
                                                    : tr("%1 helpers").arg(network.helpers);
-    return QStringList{toQt(network.teacher), helpers, toQt(network.venueName), toQt(shownHeightLine(network.altitude, customs().shownAs)),
-                       dayAndTime(network.startUtc)}
+    return QStringList{toQt(network.teacher), helpers, toQt(network.venueName),
+                       toQt(shownHeightLine(network.altitude, customs().shownAs)), dayAndTime(network.startUtc)}
         .join(QStringLiteral("  ·  "));
 }
 

@@ -58,6 +58,7 @@ signals:
     void startWanted(const brinebell::SessionStart& start);
     void reviewWanted();
     void soundWanted();
+    void listsWanted();
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -98,6 +99,7 @@ private:
     QPlainTextEdit* m_notes;
     QPushButton* m_makeAhead;
     QPushButton* m_why;
+    QPushButton* m_lists;
     QPushButton* m_live;
     QPushButton* m_rehearse;
     QComboBox* m_speed;

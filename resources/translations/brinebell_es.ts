@@ -459,6 +459,153 @@ están dentro</translation>
     </message>
 </context>
 <context>
+    <name>HelpWords</name>
+    <message>
+        <source>Welcome</source>
+        <translation>Bienvenida</translation>
+    </message>
+    <message>
+        <source>Type how high your kitchen lies, with its unit, and how that is known. The line below repeats it in both units and says where water boils there: if that surprises you, look again.
+Begin makes a kitchen of it, which you can describe further under Kitchens. Skip this leaves everything for later.</source>
+        <translation>Escriba a qué altitud está su cocina, con su unidad, y cómo se conoce. La línea de abajo la repite en ambas unidades y dice a qué temperatura hierve allí el agua: si le sorprende, mire otra vez.
+«Empezar» hace de ello una cocina, que puede describir mejor en Cocinas. «Omitir esto» lo deja todo para más tarde.</translation>
+    </message>
+    <message>
+        <source>Front page</source>
+        <translation>Portada</translation>
+    </message>
+    <message>
+        <source>From here you reach everything. Prepare is where a class is read, rehearsed and taught; Kitchens and Recipes are what classes are made of; past sessions have their records and labels.</source>
+        <translation>Desde aquí se llega a todo. En «Preparar» se lee, se ensaya y se da una clase; de cocinas y recetas se hacen las clases; las sesiones pasadas tienen sus registros y etiquetas.</translation>
+    </message>
+    <message>
+        <source>An unfinished session</source>
+        <translation>Una sesión sin terminar</translation>
+    </message>
+    <message>
+        <source>The program ended while a class was running. Taking it up again shows the board as it stood. Counts of the canner that nobody watched wait for somebody to vouch for the boil, or start again.</source>
+        <translation>El programa terminó mientras corría una clase. Al retomarla, el tablero aparece como estaba. Los conteos de la envasadora que nadie vigiló esperan a que alguien responda por el hervor, o vuelven a empezar.</translation>
+    </message>
+    <message>
+        <source>Prepare</source>
+        <translation>Preparar</translation>
+    </message>
+    <message>
+        <source>Choose a class at the left. Its run sheet stands at the right: first when everything starts and by whom, then what speaks against it and where each process time comes from. A better sheet is searched for meanwhile; what is on screen can be started at any time.
+Rehearse before you teach: the same board on a clock of its own. Make ahead finds what to prepare before class so that it fits its slot. Lists says what to buy and to bring.</source>
+        <translation>Elija una clase a la izquierda. A la derecha está su hoja de ruta: primero cuándo empieza cada cosa y quién la hace, después qué habla en contra y de dónde viene cada tiempo de procesamiento. Mientras tanto se busca una hoja mejor; lo que está en pantalla se puede empezar en cualquier momento.
+Ensaye antes de dar la clase: el mismo tablero con su propio reloj. «Adelantar» encuentra qué preparar antes para que la clase quepa en su horario. «Listas» dice qué comprar y qué llevar.</translation>
+    </message>
+    <message>
+        <source>Lists</source>
+        <translation>Listas</translation>
+    </message>
+    <message>
+        <source>What the class wants before it, from its recipes, its kitchen and its run sheet. Amounts of all dishes are added up and rounded up to what a shop sells; what is needed exactly stands behind them. Weigh and measure for the recipe by the recipe, not by this list.
+The PDF has a box to tick at each line.</source>
+        <translation>Lo que la clase necesita antes de empezar, según sus recetas, su cocina y su hoja de ruta. Las cantidades de todos los platos se suman y se redondean hacia arriba a lo que vende una tienda; detrás está lo que hace falta exactamente. Para la receta, pese y mida según la receta, no según esta lista.
+El PDF tiene una casilla en cada línea.</translation>
+    </message>
+    <message>
+        <source>Kitchens</source>
+        <translation>Cocinas</translation>
+    </message>
+    <message>
+        <source>A kitchen has an altitude, stations (burners, oven, sink, board, counter) and canners with the jars that one load holds. A fault stands at its field as you type, and in the list below, from which Enter leads to the field. Everything is saved by itself, and undone step by step.</source>
+        <translation>Una cocina tiene altitud, puestos (quemadores, horno, fregadero, tabla, mostrador) y envasadoras con los frascos que caben en una carga. Cada falta aparece en su campo mientras escribe, y en la lista de abajo, desde la que Intro lleva al campo. Todo se guarda solo y se deshace paso a paso.</translation>
+    </message>
+    <message>
+        <source>Recipes</source>
+        <translation>Recetas</translation>
+    </message>
+    <message>
+        <source>Tested recipes can be read and not changed. Make a class version copies one: its steps, words and durations are yours, and at each ingredient the guard says what the tested recipe does not allow, and why. Nothing turns the guard off.</source>
+        <translation>Las recetas probadas se pueden leer, no cambiar. «Hacer una versión de clase» copia una: sus pasos, palabras y duraciones son suyos, y en cada ingrediente la guarda dice qué no permite la receta probada, y por qué. Nada apaga la guarda.</translation>
+    </message>
+    <message>
+        <source>Classes</source>
+        <translation>Clases</translation>
+    </message>
+    <message>
+        <source>A class takes dishes from the recipes, a kitchen, a day and a slot. Say how much of each batch is made and in how many jars, who helps, who stays for the kitchen's end, what is made ahead and what must be said. A fault stands at its field as you type. Everything is saved by itself, and undone step by step.</source>
+        <translation>Una clase toma platos de las recetas, una cocina, un día y un horario. Diga cuánto de cada lote se hace y en cuántos frascos, quién ayuda, quién se queda hasta el cierre de la cocina, qué se adelanta y qué hay que decir. Cada falta aparece en su campo mientras escribe. Todo se guarda solo y se deshace paso a paso.</translation>
+    </message>
+    <message>
+        <source>Settings</source>
+        <translation>Ajustes</translation>
+    </message>
+    <message>
+        <source>What you choose is kept and shown at once. Units, clock and decimals change what is shown and nothing in your files; process times are never converted. Measure the screen once, so that the board's letters can be read from where you stand.</source>
+        <translation>Lo que elige se guarda y se muestra enseguida. Unidades, reloj y decimales cambian lo que se muestra y nada en sus archivos; los tiempos de procesamiento nunca se convierten. Mida la pantalla una vez, para que las letras del tablero se puedan leer desde donde usted está.</translation>
+    </message>
+    <message>
+        <source>Sound check</source>
+        <translation>Prueba de sonido</translation>
+    </message>
+    <message>
+        <source>Play every cue and listen from the counter. Choose the output and how loud; in quiet mode only the stop cue sounds, lowered. Whatever sounds also stands on the board.</source>
+        <translation>Toque cada aviso y escuche desde el mostrador. Elija la salida y el volumen; en modo silencioso solo suena el aviso de alto, más bajo. Todo lo que suena está también en el tablero.</translation>
+    </message>
+    <message>
+        <source>The board</source>
+        <translation>El tablero</translation>
+    </message>
+    <message>
+        <source>Space, Enter, Right, Down, Page Down or the big button does the next thing that the board names. What can hurt takes the same key held for a second. Left, Up and Page Up look back and change nothing; U takes back the last press.
+A process time counts only from a full rolling boil (or steam, or pressure) that somebody has seen. When it is lost, press L: the count starts again from the full time.</source>
+        <translation>Espacio, Intro, Derecha, Abajo, Av Pág o el botón grande hacen lo siguiente que nombra el tablero. Lo que puede hacer daño pide la misma tecla sostenida un segundo. Izquierda, Arriba y Re Pág miran atrás y no cambian nada; U deshace la última pulsación.
+Un tiempo de procesamiento solo cuenta desde un hervor pleno (o vapor, o presión) que alguien ha visto. Cuando se pierde, pulse L: el conteo empieza otra vez desde el tiempo completo.</translation>
+    </message>
+    <message>
+        <source>Past sessions</source>
+        <translation>Sesiones pasadas</translation>
+    </message>
+    <message>
+        <source>Space   Next</source>
+        <translation>Espacio   Siguiente</translation>
+    </message>
+    <message>
+        <source>+ −   Speed of a rehearsal</source>
+        <translation>+ −   Velocidad de un ensayo</translation>
+    </message>
+    <message>
+        <source>Z   Stop a rehearsal's clock</source>
+        <translation>Z   Parar el reloj de un ensayo</translation>
+    </message>
+    <message>
+        <source>F   To a rehearsal's next event</source>
+        <translation>F   Al próximo suceso de un ensayo</translation>
+    </message>
+    <message>
+        <source>G   Something goes wrong</source>
+        <translation>G   Algo sale mal</translation>
+    </message>
+    <message>
+        <source>Tab   To the next field; Shift+Tab back</source>
+        <translation>Tab   Al campo siguiente; Mayús+Tab atrás</translation>
+    </message>
+    <message>
+        <source>Ctrl+Z   Undo</source>
+        <translation>Ctrl+Z   Deshacer</translation>
+    </message>
+    <message>
+        <source>Ctrl+Shift+Z   Redo</source>
+        <translation>Ctrl+Mayús+Z   Rehacer</translation>
+    </message>
+    <message>
+        <source>F11   Full screen</source>
+        <translation>F11   Pantalla completa</translation>
+    </message>
+    <message>
+        <source>F1   This help</source>
+        <translation>F1   Esta ayuda</translation>
+    </message>
+    <message>
+        <source>Choose a session to see how it went beside its plan: each step as planned and as lived. Nothing here changes what was lived.</source>
+        <translation>Elija una sesión para ver cómo fue junto a su plan: cada paso como se planeó y como se vivió. Nada aquí cambia lo vivido.</translation>
+    </message>
+</context>
+<context>
     <name>KeyWords</name>
     <message>
         <source>Seen (hold)</source>
@@ -535,6 +682,77 @@ están dentro</translation>
     <message>
         <source>Leave</source>
         <translation>Salir</translation>
+    </message>
+</context>
+<context>
+    <name>ListWords</name>
+    <message>
+        <source>%1 (optional)</source>
+        <translation>%1 (opcional)</translation>
+    </message>
+    <message>
+        <source>%1 · for %2</source>
+        <translation>%1 · para %2</translation>
+    </message>
+    <message>
+        <source>%1 · %2 needed, for %3</source>
+        <translation>%1 · hacen falta %2, para %3</translation>
+    </message>
+    <message>
+        <source>Jars, %1: %2 and %3 to spare</source>
+        <translation>Frascos, %1: %2 y %3 de reserva</translation>
+    </message>
+    <message>
+        <source>New lids: %1 and %2 to spare. Bands: %1</source>
+        <translation>Tapas nuevas: %1 y %2 de reserva. Aros: %1</translation>
+    </message>
+    <message>
+        <source>Burners alight at once: %1, first at %2</source>
+        <translation>Quemadores encendidos a la vez: %1, por primera vez a las %2</translation>
+    </message>
+    <message>
+        <source>Be in the kitchen by %1: set out, and heat water before anything is cut. The class starts at %2</source>
+        <translation>Esté en la cocina a las %1: prepare todo y caliente agua antes de cortar nada. La clase empieza a las %2</translation>
+    </message>
+    <message>
+        <source>The canner's burner is on by %1 at the latest</source>
+        <translation>El quemador de la envasadora está encendido a las %1 a más tardar</translation>
+    </message>
+    <message>
+        <source>%1 (%2, about %3): %4. Keep: %5</source>
+        <translation>%1 (%2, unos %3): %4. Se guarda: %5</translation>
+    </message>
+    <message>
+        <source>%1: hold its amounts against the printed source</source>
+        <translation>%1: compare sus cantidades con la fuente impresa</translation>
+    </message>
+    <message>
+        <source>The day before: shop, look over every jar rim, wash jars and lids</source>
+        <translation>El día antes: comprar, revisar el borde de cada frasco, lavar frascos y tapas</translation>
+    </message>
+    <message>
+        <source>Rehearse the class, and hear the sound check from where you will stand</source>
+        <translation>Ensaye la clase y oiga la prueba de sonido desde donde va a estar</translation>
+    </message>
+    <message>
+        <source>Print the run sheet and the lists; charge the laptop and take its cable</source>
+        <translation>Imprima la hoja de ruta y las listas; cargue el portátil y lleve su cable</translation>
+    </message>
+    <message>
+        <source>Shopping</source>
+        <translation>Compras</translation>
+    </message>
+    <message>
+        <source>Equipment</source>
+        <translation>Equipo</translation>
+    </message>
+    <message>
+        <source>Before class</source>
+        <translation>Antes de la clase</translation>
+    </message>
+    <message>
+        <source>Canner: %1; loads: %2, jars in one at most: %3</source>
+        <translation>Envasadora: %1; cargas: %2, frascos en una como máximo: %3</translation>
     </message>
 </context>
 <context>
@@ -2194,6 +2412,29 @@ La mitad de %2 ensayos termina a las %3
         <source>Units, clock, language, look and reading distance.</source>
         <translation>Unidades, reloj, idioma, aspecto y distancia de lectura.</translation>
     </message>
+    <message>
+        <source>F1 explains the page you are on, everywhere.</source>
+        <translation>F1 explica la página en la que está, en todas partes.</translation>
+    </message>
+</context>
+<context>
+    <name>brinebell::HelpPanel</name>
+    <message>
+        <source>Help</source>
+        <translation>Ayuda</translation>
+    </message>
+    <message>
+        <source>Help for this page</source>
+        <translation>Ayuda de esta página</translation>
+    </message>
+    <message>
+        <source>Close help (F1)</source>
+        <translation>Cerrar la ayuda (F1)</translation>
+    </message>
+    <message>
+        <source>Keys</source>
+        <translation>Teclas</translation>
+    </message>
 </context>
 <context>
     <name>brinebell::KnownOutline</name>
@@ -2211,6 +2452,49 @@ La mitad de %2 ensayos termina a las %3
     <message>
         <source>Control characters and invisible marks were left out.</source>
         <translation>Se quitaron caracteres de control y marcas invisibles.</translation>
+    </message>
+</context>
+<context>
+    <name>brinebell::ListsPage</name>
+    <message>
+        <source>&amp;Copy as text</source>
+        <translation>&amp;Copiar como texto</translation>
+    </message>
+    <message>
+        <source>Save as &amp;PDF…</source>
+        <translation>Guardar como &amp;PDF…</translation>
+    </message>
+    <message>
+        <source>Lists</source>
+        <translation>Listas</translation>
+    </message>
+    <message>
+        <source>&amp;Back</source>
+        <translation>&amp;Volver</translation>
+    </message>
+    <message>
+        <source>No class chosen</source>
+        <translation>Ninguna clase elegida</translation>
+    </message>
+    <message>
+        <source>The lists are on the clipboard.</source>
+        <translation>Las listas están en el portapapeles.</translation>
+    </message>
+    <message>
+        <source>Save the lists as PDF</source>
+        <translation>Guardar las listas como PDF</translation>
+    </message>
+    <message>
+        <source>lists</source>
+        <translation>listas</translation>
+    </message>
+    <message>
+        <source>PDF files (*.pdf)</source>
+        <translation>Archivos PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Saved: %1</source>
+        <translation>Guardado: %1</translation>
     </message>
 </context>
 <context>
@@ -2525,6 +2809,10 @@ La mitad de %2 ensayos termina a las %3
     <message>
         <source>&amp;Front page</source>
         <translation>Página &amp;inicial</translation>
+    </message>
+    <message>
+        <source>L&amp;ists…</source>
+        <translation>L&amp;istas…</translation>
     </message>
 </context>
 <context>
