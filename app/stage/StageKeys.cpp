@@ -72,8 +72,8 @@ Cause causeOf(int qtKey) {
     return qtKey == Qt::Key_PageDown || qtKey == Qt::Key_PageUp ? Cause::Pedal : Cause::Key;
 }
 
-const std::vector<KeyHint>& keyHints() {
-    static const std::vector<KeyHint> hints{
+std::vector<KeyHint> keyHints() {
+    return {
         {StageKey::BoilSeen, QStringLiteral("B"), KeyWords::tr("Seen (hold)")},
         {StageKey::BoilLost, QStringLiteral("L"), KeyWords::tr("Lost")},
         {StageKey::HeatOff, QStringLiteral("H"), KeyWords::tr("Heat off")},
@@ -94,7 +94,6 @@ const std::vector<KeyHint>& keyHints() {
         {StageKey::Sound, QStringLiteral("S"), KeyWords::tr("Sound")},
         {StageKey::Leave, QStringLiteral("Esc"), KeyWords::tr("Leave")},
     };
-    return hints;
 }
 
 }  // namespace brinebell

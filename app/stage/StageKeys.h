@@ -44,6 +44,6 @@ struct KeyHint {
     QString cap;    ///< "B"
     QString words;  ///< "Boil seen (hold)"
 };
-const std::vector<KeyHint>& keyHints();
+std::vector<KeyHint> keyHints();
 
 }  // namespace brinebell

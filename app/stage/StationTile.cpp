@@ -61,7 +61,9 @@ void StationTile::present(const TileView& view) {
     ticked.big = view.big;
     const bool isTick = ticked == view && countsDown(view) && countsDown(m_view);
     m_view = view;
-    setAccessibleName(QStringList{view.name, view.badge, view.what, view.big, view.note}.join(QStringLiteral(", ")));
+    QStringList told{view.name, view.badge, view.what, view.big, view.note};
+    told.removeAll(QString());
+    setAccessibleName(told.join(QStringLiteral(", ")));
     if (isTick) {
         update(countdownBox());
     } else {

@@ -215,7 +215,7 @@ std::vector<std::string> Recording::phOf(int dish) const {
                        : m_network.dishes.size() == 1 ? 0
                                                       : -1;
         if (of == dish) {
-            readings.push_back(fmt::format("{} at {}", readingIn(event), at(times[i])));
+            readings.push_back(core::say("{} at {}", readingIn(event), at(times[i])));
         }
     }
     return readings;
@@ -407,9 +407,9 @@ void Recording::writeGaps(const LoadHistory& lived) {
         const std::string answer = !gap.vouched            ? core::say("nobody vouched for the boil")
                                    : gap.vouchedBy.empty() ? core::say("vouched for, name not recorded")
                                                            : core::say("vouched for by {}", gap.vouchedBy);
-        m_sheet.line(core::say("Unwatched time"),
-                     fmt::format("{} up to {}; {}", printDuration(std::chrono::ceil<Seconds>(gap.length)),
-                                 at(gap.found), answer));
+        m_sheet.line(
+            core::say("Unwatched time"),
+            core::say("{} up to {}; {}", printDuration(std::chrono::ceil<Seconds>(gap.length)), at(gap.found), answer));
     }
 }
 
@@ -451,7 +451,7 @@ void Recording::writeSeals(const Load& planned, const LoadHistory& lived) {
     }
     if (lived.sealsChecked) {
         m_sheet.line(core::say("Seals checked"),
-                     fmt::format("{}, by {}", at(*lived.sealsChecked), orNotRecorded(lived.sealsCheckedBy)));
+                     core::say("{}, by {}", at(*lived.sealsChecked), orNotRecorded(lived.sealsCheckedBy)));
         m_sheet.line(core::say("Jars out"), core::say("{} of {} planned: {} sealed, {} unsealed, {} broken",
                                                       state.sealed + state.unsealed + state.broken, planned.jars,
                                                       state.sealed, state.unsealed, state.broken));

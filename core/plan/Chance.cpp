@@ -30,7 +30,7 @@ std::string printShare(double share) {
 }
 
 std::string printChance(const Chance& chance) {
-    return fmt::format("{} ({:.0f} to {:.0f} %)", printShare(chance.share), std::floor(chance.low * 100),
+    return core::say("{} ({:.0f} to {:.0f} %)", printShare(chance.share), std::floor(chance.low * 100),
                        std::ceil(chance.high * 100));
 }
 

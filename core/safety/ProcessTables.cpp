@@ -369,7 +369,7 @@ std::chrono::minutes timeToUse(const ProcessAnswer& answer) {
 
 std::string bandText(const ProcessAnswer& answer) {
     if (answer.bandToFeet) {
-        return fmt::format("{} to {}", printFeet(Length::fromFeet(answer.bandFromFeet)),
+        return core::say("{} to {}", printFeet(Length::fromFeet(answer.bandFromFeet)),
                            printFeet(Length::fromFeet(*answer.bandToFeet)));
     }
     return answer.bandFromFeet > 0 ? core::say("above {}", printFeet(Length::fromFeet(answer.bandFromFeet - 1)))

@@ -7028,6 +7028,26 @@ La mitad de %2 ensayos termina a las %3
         <source>the power is cut for 3 minutes</source>
         <translation>la luz se corta 3 minutos</translation>
     </message>
+    <message>
+        <source>{} at {}</source>
+        <translation>{} a las {}</translation>
+    </message>
+    <message>
+        <source>{} up to {}; {}</source>
+        <translation>{} hasta {}; {}</translation>
+    </message>
+    <message>
+        <source>{}, by {}</source>
+        <translation>{}, por {}</translation>
+    </message>
+    <message>
+        <source>{} ({:.0f} to {:.0f} %)</source>
+        <translation>{} ({:.0f} a {:.0f} %)</translation>
+    </message>
+    <message>
+        <source>{} to {}</source>
+        <translation>{} a {}</translation>
+    </message>
 </context>
 <context>
     <name>main</name>
