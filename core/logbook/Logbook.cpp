@@ -132,6 +132,7 @@ Result<void> SessionLog::append(std::span<const Event> events) {
         return fits;
     }
     Result<void> stored = guarded(m_impl->path, [&]() -> Result<void> {
+        endLeftTransaction(m_impl->database);
         SQLite::Transaction transaction(m_impl->database, SQLite::TransactionBehavior::IMMEDIATE);
         for (const Event& event : events) {
             m_impl->store(event);
@@ -235,6 +236,7 @@ Result<Network> Logbook::Impl::networkOf(const std::string& id) const {
 
 Result<SessionRecord> Logbook::Impl::record(const std::string& idOrPrefix) const {
     // One snapshot, so that a session that is being lived meanwhile is read as of one moment.
+    endLeftTransaction(*database);
     SQLite::Transaction snapshot(*database);
     Result<SessionInfo> info = find(idOrPrefix);
     if (!info) {
@@ -305,11 +307,14 @@ Result<std::unique_ptr<SessionLog>> Logbook::begin(const Network& network, bool 
             return tl::unexpected(lock.error());
         }
         const std::string id = drawSessionId();
+        endLeftTransaction(*m_impl->database);
         SQLite::Transaction transaction(*m_impl->database, SQLite::TransactionBehavior::IMMEDIATE);
         m_impl->insertSession(id, network, rehearsal, startedUtc);
-        transaction.commit();
-        return std::unique_ptr<SessionLog>(new SessionLog(
+        // Before the row is stored for good: a session whose log cannot be made must leave nothing behind.
+        auto log = std::unique_ptr<SessionLog>(new SessionLog(
             std::make_unique<SessionLog::Impl>(*m_impl->database, path(), id, network, 0, std::move(*lock))));
+        transaction.commit();
+        return log;
     });
 }
 
@@ -372,6 +377,7 @@ Result<bool> Logbook::add(const SessionRecord& record) {
         return tl::unexpected(may.error());
     }
     return guarded(path(), [&]() -> Result<bool> {
+        endLeftTransaction(*m_impl->database);
         SQLite::Transaction transaction(*m_impl->database, SQLite::TransactionBehavior::IMMEDIATE);
         SQLite::Statement known(*m_impl->database, "SELECT 1 FROM session WHERE id = ?");
         known.bind(1, record.info.id);
@@ -416,6 +422,7 @@ Result<void> Logbook::choose(const FindingChoice& choice) {
         return may;
     }
     return guarded(path(), [&]() -> Result<void> {
+        endLeftTransaction(*m_impl->database);
         SQLite::Statement insert(*m_impl->database,
                                  "INSERT OR REPLACE INTO finding_choice (teacher, venue, subject, title, accepted, "
                                  "mean, sd, weight, times, sessions, rehearsed, decided_utc_ms) "

@@ -232,6 +232,12 @@ Result<std::unique_ptr<SQLite::Database>> openLogbookFileReadOnly(const std::str
     });
 }
 
+void endLeftTransaction(SQLite::Database& database) {
+    if (sqlite3_get_autocommit(database.getHandle()) == 0) {
+        database.exec("ROLLBACK");
+    }
+}
+
 Error errorFrom(const SQLite::Exception& exception, const std::string& path) {
     const auto error = [&](ErrorCode code, std::string what) {
         return Error{code, fmt::format("{}: {}", what, exception.what()), {path}};

@@ -47,6 +47,10 @@ Result<std::unique_ptr<SQLite::Database>> openLogbookFile(const std::string& pat
 /// Opens for reading; the file must be there and up to date, and is left as it is.
 Result<std::unique_ptr<SQLite::Database>> openLogbookFileReadOnly(const std::string& path);
 
+/// Ends a transaction that an earlier failure left open: taking it back may itself have failed, for want of memory.
+/// Comes before every transaction, or none would begin again. Throws SQLite::Exception.
+void endLeftTransaction(SQLite::Database& database);
+
 /// What SQLite said, in our terms.
 Error errorFrom(const SQLite::Exception& exception, const std::string& path);
 
