@@ -85,6 +85,12 @@ CREATE TABLE finding_choice (
 
 constexpr std::array kSteps{kVersion1, kVersion2};
 
+// A copy that is not whole would be taken for one that is.
+void forgetCopy(const std::string& copy) {
+    ::unlink(copy.c_str());
+    ::unlink((copy + "-journal").c_str());
+}
+
 // Copies what the file holds, its write-ahead log included. A second connection reads, because SQLite does
 // not copy out of one that is in the middle of a write transaction; that transaction keeps every other writer
 // away meanwhile.
@@ -97,15 +103,19 @@ Result<std::string> copyBeside(const std::string& path, int version) {
     if (Result<void> made = makeOwnerFile(copy); !made) {
         return tl::unexpected(made.error());
     }
-    SQLite::Database from(path, SQLite::OPEN_READONLY, kBusyMillis);
-    SQLite::Database to(copy, SQLite::OPEN_READWRITE, kBusyMillis);
-    SQLite::Backup backup(to, from);
-    const int outcome = backup.executeStep(-1);
-    if (outcome != SQLITE_DONE) {
-        ::unlink(copy.c_str());
-        return fail(ErrorCode::Io, fmt::format("the copy of version {} could not be finished", version), {copy});
+    try {
+        SQLite::Database from(path, SQLite::OPEN_READONLY, kBusyMillis);
+        SQLite::Database to(copy, SQLite::OPEN_READWRITE, kBusyMillis);
+        SQLite::Backup backup(to, from);
+        if (backup.executeStep(-1) == SQLITE_DONE) {
+            return copy;
+        }
+    } catch (const SQLite::Exception&) {
+        forgetCopy(copy);
+        throw;
     }
-    return copy;
+    forgetCopy(copy);
+    return fail(ErrorCode::Io, fmt::format("the copy of version {} could not be finished", version), {copy});
 }
 
 }  // namespace
@@ -167,7 +177,7 @@ Result<void> bringUpToDate(SQLite::Database& database, const std::string& path, 
         transaction.commit();
     } catch (const SQLite::Exception&) {
         if (!copy.empty()) {
-            ::unlink(copy.c_str());
+            forgetCopy(copy);
         }
         throw;
     }

@@ -78,6 +78,16 @@ CutDisk::File& CutDisk::file(const std::string& path) {
     return m_files.emplace_back(path, File{}).second;
 }
 
+namespace {
+
+// SQLite flushes the folder with the first flush of a journal or write-ahead log that it has opened, and at no other
+// time.
+bool isJournal(const std::string& path) {
+    return path.ends_with("-wal") || path.ends_with("-journal");
+}
+
+}  // namespace
+
 void CutDisk::flushFolder() {
     for (auto& [path, file] : m_files) {
         if (!file.exists) {
@@ -95,10 +105,12 @@ void CutDisk::add(const DiskStep& step) {
     switch (step.call) {
         case DiskCall::Open:
             if (!isKnown) {
-                // What is there when the diary meets it first was flushed by whoever made it.
+                // What is there when the diary meets it first was flushed by whoever made it: the program itself makes
+                // the logbook and its copies, and flushes their folder.
                 changed.flushed = step.bytes;
-                changed.nameFlushed = step.path.ends_with(".sqlite");
+                changed.nameFlushed = !isJournal(step.path);
             }
+            changed.flushesFolder = isJournal(step.path);
             if (!changed.exists) {
                 changed.exists = true;
                 changed.pending.push_back({DiskCall::Truncate, step.path, 0, {}, 0});
@@ -113,7 +125,8 @@ void CutDisk::add(const DiskStep& step) {
                 apply(changed.flushed, pending);
             }
             changed.pending.clear();
-            if (!changed.nameFlushed) {
+            if (changed.flushesFolder) {
+                changed.flushesFolder = false;
                 flushFolder();
             }
             break;

@@ -47,6 +47,7 @@ private:
     struct File {
         std::vector<char> flushed;
         bool nameFlushed = false;
+        bool flushesFolder = false;  ///< with its next flush
         bool exists = true;
         std::vector<DiskStep> pending;
     };

@@ -4,9 +4,11 @@
 #include <algorithm>
 #include <string>
 
+#include "soak/Faults.h"
 #include "soak/Kill.h"
 #include "soak/PowerCut.h"
 #include "support/DemoClass.h"
+#include "support/SmallClass.h"
 
 using namespace brinebell;
 
@@ -46,6 +48,27 @@ bool cuts() {
     return sound;
 }
 
+// Every call of every kind, once alone and once with all that follow it until the machine is well again.
+bool faults() {
+    soak::Memory::install();
+    bool sound = true;
+    std::size_t injected = 0;
+    for (int kind = 0; kind < soak::kFaultKinds; ++kind) {
+        for (const bool lasting : {false, true}) {
+            soak::FaultOptions options;
+            options.lasting = lasting;
+            const soak::FaultTally tally =
+                soak::failInTurn(support::smallClass(), static_cast<soak::FaultKind>(kind), options);
+            fmt::print("  {}, {}: {} injected, {} told on the board\n", soak::toText(tally.kind),
+                       lasting ? "until the machine is well" : "once", tally.injected, tally.told);
+            sound = show(tally.complaints) && sound;
+            injected += tally.injected;
+        }
+    }
+    fmt::print("faults injected: {}\n", injected);
+    return sound;
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
@@ -56,6 +79,9 @@ int main(int argc, char** argv) {
     if (what == "cuts") {
         return cuts() ? 0 : 1;
     }
-    fmt::print(stderr, "usage: brinebell-soak kills | cuts\n");
+    if (what == "faults") {
+        return faults() ? 0 : 1;
+    }
+    fmt::print(stderr, "usage: brinebell-soak kills | cuts | faults\n");
     return 2;
 }
