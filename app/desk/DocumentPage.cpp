@@ -11,17 +11,11 @@
 #include <QTabBar>
 #include <QVBoxLayout>
 
+#include "PlainLabel.h"
+
 namespace brinebell {
 
 namespace {
-
-QLabel* plainLabel(const QString& words, const char* kind) {
-    auto* label = new QLabel(words);
-    label->setTextFormat(Qt::PlainText);
-    label->setWordWrap(true);
-    label->setProperty("kind", QLatin1String(kind));
-    return label;
-}
 
 constexpr int kOutlineWidth = 270;
 constexpr int kFaultHeight = 84;

@@ -4,19 +4,13 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "PlainLabel.h"
+
 namespace brinebell {
 
 namespace {
 
 constexpr int kChoiceWidth = 340;
-
-QLabel* plainLabel(const QString& text, const char* kind) {
-    auto* label = new QLabel(text);
-    label->setTextFormat(Qt::PlainText);
-    label->setWordWrap(true);
-    label->setProperty("kind", QLatin1String(kind));
-    return label;
-}
 
 }  // namespace
 

@@ -7,6 +7,7 @@
 #include <QTableWidget>
 #include <QVBoxLayout>
 
+#include "PlainLabel.h"
 #include "bridge/TimeText.h"
 #include "bridge/Words.h"
 
@@ -15,13 +16,6 @@ namespace brinebell {
 namespace {
 
 enum Column { Ahead, Stage, Dish, Saves, Takes, Now, kColumns };
-
-QLabel* plainLabel() {
-    auto* label = new QLabel;
-    label->setTextFormat(Qt::PlainText);
-    label->setWordWrap(true);
-    return label;
-}
 
 }  // namespace
 

@@ -10,6 +10,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "PlainLabel.h"
 #include "ScreenMeasure.h"
 #include "Theme.h"
 
@@ -20,13 +21,6 @@ namespace {
 constexpr int kAir = 12;
 constexpr int kFew = 1;
 constexpr int kMany = 10;
-
-QLabel* plainLabel(const QString& words) {
-    auto* label = new QLabel(words);
-    label->setTextFormat(Qt::PlainText);
-    label->setWordWrap(true);
-    return label;
-}
 
 }  // namespace
 

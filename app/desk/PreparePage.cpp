@@ -15,6 +15,7 @@
 #include <algorithm>
 
 #include "Customs.h"
+#include "PlainLabel.h"
 #include "bridge/TimeText.h"
 #include "bridge/Words.h"
 #include "desk/AltitudePage.h"
@@ -31,14 +32,6 @@ namespace brinebell {
 namespace {
 
 constexpr int kNotesHeight = 92;  // beside a run sheet; faults take all the room there is
-
-QLabel* plainLabel(const char* kind = "") {
-    auto* label = new QLabel;
-    label->setTextFormat(Qt::PlainText);
-    label->setWordWrap(true);
-    label->setProperty("kind", QLatin1String(kind));
-    return label;
-}
 
 QString lines(const std::vector<std::string>& texts) {
     QStringList list;
@@ -78,7 +71,7 @@ PreparePage::PreparePage(QWidget* parent) : QWidget(parent) {
 
 QVBoxLayout* PreparePage::buildShelf() {
     auto* shelf = new QVBoxLayout;
-    auto* head = plainLabel("title");
+    auto* head = plainLabel({}, "title");
     head->setText(tr("Classes"));
     m_files = new QListWidget;
     m_files->setAccessibleName(tr("Class files"));
@@ -115,10 +108,10 @@ QVBoxLayout* PreparePage::buildShelf() {
 QVBoxLayout* PreparePage::buildSheet() {
     auto* sheet = new QVBoxLayout;
     sheet->setSpacing(6);
-    m_title = plainLabel("title");
-    m_plan = plainLabel("quiet");
+    m_title = plainLabel({}, "title");
+    m_plan = plainLabel({}, "quiet");
     m_ends = plainLabel();
-    m_logbookFault = plainLabel("fault");
+    m_logbookFault = plainLabel({}, "fault");
     m_prospect = new ProspectPanel;
     m_chart = new SheetChart;
     m_model = new RunSheetModel(this);

@@ -11,7 +11,7 @@ namespace brinebell {
 
 namespace {
 
-enum Section { kRecipe, kIngredients, kSteps, kTalk, kStages };
+enum RecipeSection { kRecipe, kIngredients, kSteps, kTalk, kStages };
 
 template <class Thing>
 std::string freeIdIn(const std::vector<Thing>& things, const std::string& stem) {

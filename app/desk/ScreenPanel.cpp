@@ -10,6 +10,7 @@
 
 #include "Customs.h"
 #include "Look.h"
+#include "PlainLabel.h"
 #include "Theme.h"
 #include "bridge/TimeText.h"
 #include "desk/MeasureDialog.h"
@@ -23,14 +24,6 @@ struct ScreenWords {
 };
 
 constexpr double kMillimetresPerInch = 25.4;
-
-QLabel* plainLabel(const char* kind) {
-    auto* label = new QLabel;
-    label->setTextFormat(Qt::PlainText);
-    label->setWordWrap(true);
-    label->setProperty("kind", QLatin1String(kind));
-    return label;
-}
 
 QString distanceWords(Length distance, Rounding rounding = Rounding::Nearest) {
     return toQt(shownDistance(distance, customs().shownAs, rounding));
@@ -75,8 +68,8 @@ QString reachWords(const BoardReach& reach, Length distance, int across) {
 
 ScreenPanel::ScreenPanel(QWidget* parent)
     : QWidget(parent),
-      m_size(plainLabel("quiet")),
-      m_reach(plainLabel("")),
+      m_size(plainLabel({}, "quiet")),
+      m_reach(plainLabel()),
       m_measure(new QPushButton(tr("Measure this s&creen…"))),
       m_light(new QCheckBox(tr("&Light board and audience screen"))) {
     auto* column = new QVBoxLayout(this);

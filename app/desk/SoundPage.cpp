@@ -12,6 +12,7 @@
 #include <QStyle>
 #include <cmath>
 
+#include "PlainLabel.h"
 #include "bridge/Words.h"
 #include "desk/CueRhythm.h"
 
@@ -21,14 +22,6 @@ namespace {
 
 constexpr int kPageWidth = 1'180;
 constexpr int kVolumeStep = 5;  // percent
-
-QLabel* plainLabel(const QString& words = {}, const char* kind = "") {
-    auto* label = new QLabel(words);
-    label->setTextFormat(Qt::PlainText);
-    label->setWordWrap(true);
-    label->setProperty("kind", QLatin1String(kind));
-    return label;
-}
 
 QString nameOf(CueSound sound) {
     switch (sound) {

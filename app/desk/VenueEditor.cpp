@@ -16,7 +16,7 @@ namespace brinebell {
 
 namespace {
 
-enum Section { kKitchen, kStations, kCanners, kConfirmed };
+enum VenueSection { kKitchen, kStations, kCanners, kConfirmed };
 
 // Ids of things inside one venue: canners and stations share them.
 std::string freeIdIn(const Venue& venue, const std::string& stem) {

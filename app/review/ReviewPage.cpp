@@ -11,6 +11,7 @@
 #include <QTabWidget>
 #include <QTableView>
 
+#include "PlainLabel.h"
 #include "base/FileName.h"
 #include "bridge/TimeText.h"
 #include "document/Document.h"
@@ -52,14 +53,6 @@ QPlainTextEdit* plainText(const QString& name) {
     return text;
 }
 
-QLabel* plainLabel(const char* kind) {
-    auto* label = new QLabel;
-    label->setTextFormat(Qt::PlainText);
-    label->setWordWrap(true);
-    label->setProperty("kind", QLatin1String(kind));
-    return label;
-}
-
 }  // namespace
 
 ReviewPage::ReviewPage(QWidget* parent) : QWidget(parent) {
@@ -81,9 +74,9 @@ ReviewPage::ReviewPage(QWidget* parent) : QWidget(parent) {
 }
 
 QWidget* ReviewPage::buildRecord() {
-    m_title = plainLabel("title");
-    m_summary = plainLabel("quiet");
-    m_fault = plainLabel("fault");
+    m_title = plainLabel({}, "title");
+    m_summary = plainLabel({}, "quiet");
+    m_fault = plainLabel({}, "fault");
     m_review = new ReviewModel(this);
     m_table = plainTable(m_review, tr("Planned and as it went"));
     m_table->setItemDelegateForColumn(ReviewModel::Bars, new BarDelegate(m_table));

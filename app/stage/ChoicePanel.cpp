@@ -7,6 +7,8 @@
 #include <QPushButton>
 #include <QStackedLayout>
 
+#include "PlainLabel.h"
+
 namespace brinebell {
 
 namespace {
@@ -14,14 +16,6 @@ namespace {
 // What the session takes as the longest text is its own affair; this keeps a stuck key from filling the line.
 constexpr int kLongestReason = 400;
 constexpr std::size_t kMostChoices = 9;
-
-QLabel* plainLabel(const char* kind) {
-    auto* label = new QLabel;
-    label->setTextFormat(Qt::PlainText);
-    label->setWordWrap(true);
-    label->setProperty("kind", QLatin1String(kind));
-    return label;
-}
 
 /// An ampersand in a title must not become a shortcut.
 QString buttonText(QString words) {
@@ -44,13 +38,13 @@ ChoicePanel::ChoicePanel(const Clock& inputClock, QWidget* parent)
 QWidget* ChoicePanel::buildList() {
     auto* page = new QWidget;
     auto* layout = new QVBoxLayout(page);
-    m_title = plainLabel("boardTitle");
+    m_title = plainLabel({}, "boardTitle");
     layout->addWidget(m_title);
     m_buttons = new QVBoxLayout;
     m_buttons->setSpacing(6);
     layout->addLayout(m_buttons);
     layout->addStretch();
-    auto* foot = plainLabel("boardQuiet");
+    auto* foot = plainLabel({}, "boardQuiet");
     foot->setText(tr("A digit chooses. Esc goes back and changes nothing."));
     layout->addWidget(foot);
     return page;
@@ -59,12 +53,12 @@ QWidget* ChoicePanel::buildList() {
 QWidget* ChoicePanel::buildConfirmation() {
     auto* page = new QWidget;
     auto* layout = new QVBoxLayout(page);
-    m_question = plainLabel("boardTitle");
+    m_question = plainLabel({}, "boardTitle");
     layout->addWidget(m_question);
     m_reason = new QLineEdit;
     m_reason->setMaxLength(kLongestReason);
     m_reason->setAccessibleName(tr("Words for the record"));
-    m_reasonLabel = plainLabel("boardQuiet");
+    m_reasonLabel = plainLabel({}, "boardQuiet");
     m_reasonLabel->setText(tr("A few words for the record:"));
     layout->addWidget(m_reasonLabel);
     layout->addWidget(m_reason);
