@@ -49,11 +49,11 @@ void checkCount(const Table& table, std::string_view key, std::size_t count, std
 
 /// The words of a file format for the values of an enum.
 template <class Value, std::size_t N>
-using Words = std::array<std::pair<std::string_view, Value>, N>;
+using WordTable = std::array<std::pair<std::string_view, Value>, N>;
 
 /// A reader for Table::parsed: the value whose word the text is. Error: InvalidInput, naming every word.
 template <class Value, std::size_t N>
-auto wordReader(const Words<Value, N>& words) {
+auto wordReader(const WordTable<Value, N>& words) {
     return [&words](std::string_view text) -> Result<Value> {
         std::string known;
         for (const auto& [word, value] : words) {
@@ -68,7 +68,7 @@ auto wordReader(const Words<Value, N>& words) {
 
 /// The word for a value. Requires that the table has one.
 template <class Value, std::size_t N>
-std::string_view wordFor(const Words<Value, N>& words, Value value) {
+std::string_view wordFor(const WordTable<Value, N>& words, Value value) {
     for (const auto& [word, known] : words) {
         if (known == value) {
             return word;

@@ -8,13 +8,13 @@
 namespace brinebell {
 namespace {
 
-constexpr Words<StationKind, 6> kStationWords{{{"burner", StationKind::Burner},
+constexpr WordTable<StationKind, 6> kStationWords{{{"burner", StationKind::Burner},
                                                {"oven", StationKind::Oven},
                                                {"sink", StationKind::Sink},
                                                {"board", StationKind::Board},
                                                {"counter", StationKind::Counter},
                                                {"canner", StationKind::Canner}}};
-constexpr Words<HeatKind, 4> kHeatWords{{{"none", HeatKind::None},
+constexpr WordTable<HeatKind, 4> kHeatWords{{{"none", HeatKind::None},
                                          {"gas", HeatKind::Gas},
                                          {"electric", HeatKind::Electric},
                                          {"induction", HeatKind::Induction}}};

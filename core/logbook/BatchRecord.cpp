@@ -15,7 +15,7 @@ namespace brinebell {
 
 namespace {
 
-constexpr std::size_t kIndent = 24;
+constexpr std::size_t kRecordIndent = 24;
 std::string notRecorded() {
     return core::say("not recorded");
 }
@@ -177,7 +177,7 @@ private:
     const SessionRecord& m_record;
     const Network& m_network;
     const SessionHistory& m_history;
-    TextSheet m_sheet{kIndent};
+    TextSheet m_sheet{kRecordIndent};
 };
 
 void Recording::writeHead() {

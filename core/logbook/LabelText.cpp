@@ -10,7 +10,7 @@ namespace brinebell {
 
 namespace {
 
-constexpr std::size_t kIndent = 14;
+constexpr std::size_t kLabelIndent = 14;
 
 std::string sealText(const LoadHistory& lived, const State& state) {
     if (lived.state.phase == LoadPhase::SealsChecked) {
@@ -97,7 +97,7 @@ Result<std::string> labelText(const SessionRecord& record) {
     if (!labels) {
         return tl::unexpected(labels.error());
     }
-    TextSheet sheet(kIndent);
+    TextSheet sheet(kLabelIndent);
     for (std::size_t l = 0; l < labels->size(); ++l) {
         if (l > 0) {
             sheet.gap();

@@ -11,9 +11,9 @@ namespace brinebell {
 
 namespace {
 
-class Gathering {
+class LoadGathering {
 public:
-    explicit Gathering(std::size_t loads) : m_loads(loads) {}
+    explicit LoadGathering(std::size_t loads) : m_loads(loads) {}
 
     void see(const Moment& moment) {
         if (moment.event.kind == EventKind::GapFound) {
@@ -96,7 +96,7 @@ private:
 
 Result<SessionHistory> historyOf(const SessionRecord& record) {
     const std::size_t count = record.network.loads.size();
-    Gathering gathering(count);
+    LoadGathering gathering(count);
     Result<State> state = relive(record, [&](const Moment& moment) { gathering.see(moment); });
     if (!state) {
         return tl::unexpected(state.error());

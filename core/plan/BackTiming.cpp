@@ -15,7 +15,7 @@ bool heats(ActivityKind kind) {
 }
 
 /// start(to) >= start(from) + length.
-struct Arc {
+struct SequenceArc {
     std::size_t from, to;
     Seconds length;
 };
@@ -59,7 +59,7 @@ private:
         for (std::size_t round = 0; round <= n && changed; ++round) {
             changed = false;
             for (std::size_t k = 0; k < arcs; ++k) {
-                const Arc& arc = m_arcs[k];
+                const SequenceArc& arc = m_arcs[k];
                 const Seconds bound = latest[arc.to] - arc.length;
                 if (bound < latest[arc.from]) {
                     latest[arc.from] = bound;
@@ -133,7 +133,7 @@ private:
     const Network& m_network;
     const RunSheet& m_sheet;
     std::vector<Seconds> m_lengths;
-    std::vector<Arc> m_arcs;         ///< those of the limits last
+    std::vector<SequenceArc> m_arcs;         ///< those of the limits last
     std::size_t m_sequenceArcs = 0;  ///< all but those
 };
 

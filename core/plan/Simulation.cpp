@@ -6,12 +6,6 @@
 
 namespace brinebell {
 
-namespace {
-
-constexpr Seconds kNever = Seconds::max();
-
-}  // namespace
-
 Simulation::Simulation(const Network& network, Policy policy)
     : m_network(network), m_successors(successorsOf(network)) {
     const std::size_t n = network.activities.size();

@@ -55,6 +55,8 @@ public:
     const Policy& policy() const { return m_policy; }
 
 private:
+    static constexpr Seconds kNever = Seconds::max();
+
     enum class Phase { Waiting, StartWork, Body, EndDue, EndWork, Working, Left, Done };
 
     /// What does not change from run to run, close together.

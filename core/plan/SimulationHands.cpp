@@ -6,12 +6,6 @@
 
 namespace brinebell {
 
-namespace {
-
-constexpr Seconds kNever = Seconds::max();
-
-}  // namespace
-
 const PlannedPiece* Simulation::plannedPiece(std::size_t i, HandWork work) const {
     if (m_policy.activities.empty() || m_running[i].underway) {
         return nullptr;

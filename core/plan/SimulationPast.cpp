@@ -6,12 +6,6 @@
 
 namespace brinebell {
 
-namespace {
-
-constexpr Seconds kNever = Seconds::max();
-
-}  // namespace
-
 void Simulation::takeUpProgress() {
     if (!m_progress->activities.empty()) {
         takeUpPast();

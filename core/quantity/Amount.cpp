@@ -15,7 +15,6 @@ namespace brinebell {
 namespace {
 
 constexpr std::int64_t kMost = 1'000'000;
-constexpr std::int64_t kMostDenominator = 1000;
 constexpr int kMostNounCharacters = 40;
 
 tl::unexpected<Error> unreadable(std::string_view text, ErrorCode code, std::string_view why) {

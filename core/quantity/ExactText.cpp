@@ -16,8 +16,6 @@ namespace brinebell {
 namespace {
 
 constexpr int kMostPlaces = 12;
-constexpr int kMostDigits = 15;
-constexpr int kMostDenominator = 1000;
 
 // A unit and how much of it the value is; nearly, since what is written is held against the value again.
 struct Measure {
@@ -52,9 +50,9 @@ std::string shortestExact(std::initializer_list<Measure> measures, Reads reads, 
             }
         }
     }
-    for (int below = 2; below <= kMostDenominator; ++below) {
+    for (std::int64_t below = 2; below <= kMostDenominator; ++below) {
         for (const Measure& measure : measures) {
-            const double above = std::round(std::abs(measure.amount) * below);
+            const double above = std::round(std::abs(measure.amount) * static_cast<double>(below));
             if (above >= 1e14) {
                 continue;
             }

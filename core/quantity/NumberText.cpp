@@ -12,11 +12,6 @@ namespace brinebell {
 
 namespace {
 
-// These two keep the way to nanometres within 63 bits for every length up to 100 km, so that an overflow
-// there always means a length outside the limits.
-constexpr int kMostDigits = 15;
-constexpr std::int64_t kMostDenominator = 1000;
-
 // Space, tab, no-break space, narrow no-break space, thin space.
 constexpr std::array<std::string_view, 5> kSpaces{" ", "\t", "\u00A0", "\u202F", "\u2009"};
 

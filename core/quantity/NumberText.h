@@ -34,6 +34,11 @@ private:
     std::string_view m_rest;
 };
 
+// These two keep the way to nanometres within 63 bits for every length up to 100 km, so that an overflow
+// there always means a length outside the limits.
+inline constexpr int kMostDigits = 15;                   ///< in each part of a number
+inline constexpr std::int64_t kMostDenominator = 1'000;  ///< below the line of a fraction
+
 /// Reads the number at the cursor and steps over it. Errors say what is wrong without naming the whole text:
 /// InvalidInput, or OutOfRange when it has too many digits.
 Result<Fraction> readNumber(TextCursor& cursor);

@@ -7,7 +7,7 @@
 namespace brinebell {
 namespace {
 
-constexpr Words<IngredientKind, 8> kKindWords{{{"vinegar", IngredientKind::Vinegar},
+constexpr WordTable<IngredientKind, 8> kKindWords{{{"vinegar", IngredientKind::Vinegar},
                                                {"homemade-vinegar", IngredientKind::HomemadeVinegar},
                                                {"bottled-lemon-juice", IngredientKind::BottledLemonJuice},
                                                {"bottled-lime-juice", IngredientKind::BottledLimeJuice},

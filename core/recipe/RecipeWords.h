@@ -6,8 +6,8 @@
 
 namespace brinebell {
 
-inline constexpr Words<Confidence, 2> kConfidenceWords{{{"seen", Confidence::Seen}, {"memory", Confidence::Memory}}};
-inline constexpr Words<IngredientRole, 9> kRoleWords{{{"low-acid-food", IngredientRole::LowAcidFood},
+inline constexpr WordTable<Confidence, 2> kConfidenceWords{{{"seen", Confidence::Seen}, {"memory", Confidence::Memory}}};
+inline constexpr WordTable<IngredientRole, 9> kRoleWords{{{"low-acid-food", IngredientRole::LowAcidFood},
                                                       {"acid-food", IngredientRole::AcidFood},
                                                       {"acid", IngredientRole::Acid},
                                                       {"oil", IngredientRole::Oil},
@@ -16,12 +16,12 @@ inline constexpr Words<IngredientRole, 9> kRoleWords{{{"low-acid-food", Ingredie
                                                       {"spice", IngredientRole::Spice},
                                                       {"water", IngredientRole::Water},
                                                       {"firming", IngredientRole::Firming}}};
-inline constexpr Words<HandsNeed, 4> kHandsWords{{{"none", HandsNeed::None},
+inline constexpr WordTable<HandsNeed, 4> kHandsWords{{{"none", HandsNeed::None},
                                                   {"throughout", HandsNeed::Throughout},
                                                   {"ends", HandsNeed::Ends},
                                                   {"pulses", HandsNeed::Pulses}}};
-inline constexpr Words<StepEach, 3> kEachWords{
+inline constexpr WordTable<StepEach, 3> kEachWords{
     {{"batch", StepEach::Batch}, {"load", StepEach::Load}, {"jar", StepEach::Jar}}};
-inline constexpr Words<LimitKind, 2> kLimitWords{{{"quality", LimitKind::Quality}, {"safety", LimitKind::Safety}}};
+inline constexpr WordTable<LimitKind, 2> kLimitWords{{{"quality", LimitKind::Quality}, {"safety", LimitKind::Safety}}};
 
 }  // namespace brinebell

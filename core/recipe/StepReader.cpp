@@ -13,7 +13,7 @@ namespace brinebell {
 namespace {
 
 // A canner is no station of a recipe: its loads follow from the jars.
-constexpr Words<std::string_view, 5> kStationWords{
+constexpr WordTable<std::string_view, 5> kStationWords{
     {{"burner", "burner"}, {"oven", "oven"}, {"sink", "sink"}, {"board", "board"}, {"counter", "counter"}}};
 
 constexpr Seconds kMaxHold = std::chrono::hours(48);

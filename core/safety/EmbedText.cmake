@@ -24,14 +24,10 @@ file(WRITE ${OUTPUT} "// Made from ${input_name} by EmbedText.cmake; changes bel
 #include <string_view>
 
 namespace brinebell {
-namespace {
-
-constexpr std::string_view kChunks[] = {
-${chunks}};
-
-}  // namespace
 
 std::string ${FUNCTION}() {
+    constexpr std::string_view kChunks[] = {
+${chunks}};
     std::string text;
     for (const std::string_view chunk : kChunks) {
         text += chunk;

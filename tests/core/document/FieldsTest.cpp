@@ -27,7 +27,7 @@ std::vector<std::string> guessFaults(const std::string& toml) {
 }
 
 enum class Colour { Red, Blue };
-constexpr Words<Colour, 2> kColours{{{"red", Colour::Red}, {"blue", Colour::Blue}}};
+constexpr WordTable<Colour, 2> kColours{{{"red", Colour::Red}, {"blue", Colour::Blue}}};
 
 TEST(Identifier, TakesLettersDigitsAndSingleHyphens) {
     EXPECT_EQ(readIdentifier("load-2b"), "load-2b");
