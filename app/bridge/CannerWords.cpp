@@ -12,10 +12,6 @@ const Load* loadAt(const Network& network, int index) {
                : nullptr;
 }
 
-QString span(Millis time) {
-    return spanText(secondsLeft(time));
-}
-
 bool steams(const Load* load) {
     return load != nullptr && load->method == Method::AtmosphericSteam;
 }
@@ -63,10 +59,10 @@ QString Words::vouchPrompt(int load, Millis gap, const Moment& moment) {
     const bool venting = presses(planned) && moment.state.loads[static_cast<std::size_t>(load)].ventingStarted &&
                          !moment.state.loads[static_cast<std::size_t>(load)].timingStarted;
     if (venting || steams(planned)) {
-        return tr("the steam on %1 held through the %2 nobody watched").arg(name, span(gap));
+        return tr("the steam on %1 held through the %2 nobody watched").arg(name, spanText(secondsLeft(gap)));
     }
-    return presses(planned) ? tr("the pressure on %1 held through the %2 nobody watched").arg(name, span(gap))
-                            : tr("the boil on %1 held through the %2 nobody watched").arg(name, span(gap));
+    return presses(planned) ? tr("the pressure on %1 held through the %2 nobody watched").arg(name, spanText(secondsLeft(gap)))
+                            : tr("the boil on %1 held through the %2 nobody watched").arg(name, spanText(secondsLeft(gap)));
 }
 
 QString Words::cannerRefusal(const Refusal& refusal, const Moment& moment) {
@@ -123,8 +119,8 @@ QString Words::cannerCue(const Cue& cue, const Moment& moment) {
             const Millis gap =
                 load != nullptr ? moment.state.loads[static_cast<std::size_t>(cue.load)].unwatched : Millis{};
             return presses(load) || steams(load)
-                       ? tr("%1: %2 were not watched. Did it hold?").arg(name, span(gap))
-                       : tr("%1: %2 of the boil were not watched. Did it hold?").arg(name, span(gap));
+                       ? tr("%1: %2 were not watched. Did it hold?").arg(name, spanText(secondsLeft(gap)))
+                       : tr("%1: %2 of the boil were not watched. Did it hold?").arg(name, spanText(secondsLeft(gap)));
         }
         default:
             return presses(load) || steams(load) ? tr("%1: look for the steam").arg(name)

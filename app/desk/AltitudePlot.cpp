@@ -14,7 +14,7 @@ namespace {
 
 constexpr double kHighest = 10'000;  // ft; published tables answer no higher
 constexpr double kMost = 12;         // what it takes there is a little under this
-constexpr int kStep = 100;
+constexpr int kStepFeet = 100;
 
 double matchAt(double feet) {
     const auto told = illustrateAltitude(Length::fromMetres(feet * 0.3048));
@@ -76,7 +76,7 @@ void AltitudePlot::paintGrid(QPainter& painter) const {
 
 void AltitudePlot::paintCurve(QPainter& painter) const {
     QPainterPath path(placeOf(0, matchAt(0)));
-    for (int feet = kStep; feet <= static_cast<int>(kHighest); feet += kStep) {
+    for (int feet = kStepFeet; feet <= static_cast<int>(kHighest); feet += kStepFeet) {
         path.lineTo(placeOf(feet, matchAt(feet)));
     }
     painter.setPen(QPen(theme::kGlass, 3));

@@ -18,7 +18,7 @@ namespace brinebell {
 
 namespace {
 
-constexpr int kAir = 12;
+constexpr int kOutlineAir = 12;
 constexpr int kFew = 1;
 constexpr int kMany = 10;
 
@@ -31,13 +31,13 @@ KnownOutline::KnownOutline(QWidget* parent) : QWidget(parent) {
 void KnownOutline::setOutline(QSizeF pixels, bool isRuler) {
     m_size = pixels;
     m_isRuler = isRuler;
-    setMinimumSize(static_cast<int>(std::ceil(pixels.width())) + 2 * kAir,
-                   static_cast<int>(std::ceil(pixels.height())) + 2 * kAir);
+    setMinimumSize(static_cast<int>(std::ceil(pixels.width())) + 2 * kOutlineAir,
+                   static_cast<int>(std::ceil(pixels.height())) + 2 * kOutlineAir);
     update();
 }
 
 QRectF KnownOutline::outline() const {
-    return {QPointF(kAir, kAir), m_size};
+    return {QPointF(kOutlineAir, kOutlineAir), m_size};
 }
 
 void KnownOutline::paintEvent(QPaintEvent*) {

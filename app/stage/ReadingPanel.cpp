@@ -17,7 +17,7 @@ constexpr int kMostDigits = 7;  // what thousandthsFromText() takes
 
 const std::array<const char*, kReadingUnits> kUnitWords{"°C", "°F", "pH", "psi", "kPa"};
 
-bool isOpen(const LoadState& load) {
+bool isUnderWay(const LoadState& load) {
     return load.phase != LoadPhase::SealsChecked && load.phase != LoadPhase::SetAside;
 }
 
@@ -33,7 +33,7 @@ std::vector<ReadingPlace> readingPlaces(const Moment& moment) {
         }
     }
     for (std::size_t l = 0; l < moment.state.loads.size(); ++l) {
-        if (isOpen(moment.state.loads[l])) {
+        if (isUnderWay(moment.state.loads[l])) {
             places.push_back(
                 {Words::sentence(Words::load(static_cast<int>(l), moment.network)), -1, static_cast<int>(l)});
         }

@@ -12,7 +12,7 @@ namespace brinebell {
 
 namespace {
 
-constexpr Seconds kUnreached = Seconds::min();
+constexpr Seconds kUnreachedMoment = Seconds::min();
 
 // `after` is at least `least` later than `before`. Each activity has two moments, its start and its end. A limit works
 // backwards: the end of what it starts from is at most so much earlier than the start of what must follow.
@@ -84,7 +84,7 @@ std::optional<std::size_t> Search::relax(std::size_t arcs) {
         moved.reset();
         for (std::size_t k = 0; k < arcs; ++k) {
             const Arc& arc = m_arcs[k];
-            if (m_earliest[arc.before] != kUnreached && m_earliest[arc.before] + arc.least > m_earliest[arc.after]) {
+            if (m_earliest[arc.before] != kUnreachedMoment && m_earliest[arc.before] + arc.least > m_earliest[arc.after]) {
                 m_earliest[arc.after] = m_earliest[arc.before] + arc.least;
                 m_cause[arc.after] = k;
                 moved = arc.after;
@@ -116,12 +116,12 @@ std::optional<std::string> Search::overrunLimit() {
     std::optional<std::string> worst;
     Seconds overrun{};
     for (const HoldLimit& limit : m_network.limits) {
-        m_earliest.assign(m_moments, kUnreached);
+        m_earliest.assign(m_moments, kUnreachedMoment);
         m_cause.assign(m_moments, m_arcs.size());
         m_earliest[endOf(limit.from)] = Seconds::zero();
         relax(m_orderArcs);
         const Seconds least = m_earliest[startOf(limit.to)];
-        if (least != kUnreached && least - limit.atMost > overrun) {
+        if (least != kUnreachedMoment && least - limit.atMost > overrun) {
             overrun = least - limit.atMost;
             worst = inWords(limit, stepsBefore(startOf(limit.to)));
         }

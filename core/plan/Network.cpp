@@ -26,10 +26,6 @@ private:
     std::vector<std::string> m_faults;
 };
 
-bool isIndex(int i, std::size_t size) {
-    return i >= 0 && static_cast<std::size_t>(i) < size;
-}
-
 // Sums of what a sound network holds stay far from the end of their type.
 bool isLength(Seconds s) {
     return s >= Seconds::zero() && s <= kLongestDuration;

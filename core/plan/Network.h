@@ -187,6 +187,11 @@ constexpr Seconds restBeforeLifting(Method method) {
     return isPressure(method) ? kWaitBeforeOpening : kRestBeforeLifting;
 }
 
+/// Whether `i` is the place of something in a list of `size`.
+constexpr bool isIndex(int i, std::size_t size) {
+    return i >= 0 && static_cast<std::size_t>(i) < size;
+}
+
 std::optional<int> findActivity(const Network& network, std::string_view key);
 
 /// Hand work at the end of an activity that has hands at its ends or in pulses; zero for the others. The look that sees

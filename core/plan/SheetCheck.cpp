@@ -7,14 +7,6 @@
 
 namespace brinebell {
 
-namespace {
-
-bool isIndex(int i, std::size_t size) {
-    return i >= 0 && static_cast<std::size_t>(i) < size;
-}
-
-}  // namespace
-
 std::vector<std::string> SheetChecking::run() {
     checkShape();
     if (!m_broken.empty()) {

@@ -13,7 +13,7 @@ namespace {
 // Our estimates for the hand work.
 constexpr Seconds kCloseVent{15};
 constexpr Seconds kSeePressure{10};
-constexpr Seconds kHeatOff{15};
+constexpr Seconds kPressureHeatOff{15};
 constexpr Seconds kSeeZero{10};
 // Three to five minutes to come to pressure: AIB 539 and its 1994 text on recommended canners; the high end is our
 // estimate.
@@ -62,7 +62,7 @@ void Unfolding::addCoolDown(Load& made, Activity cool) {
     cool.lookFor = noPressureWords(made);
     cool.duration = made.jar <= JarSize::Pint ? kCoolPints : kCoolQuarts;
     cool.hands = HandsNeed::Ends;
-    cool.handsAtStart = kHeatOff;
+    cool.handsAtStart = kPressureHeatOff;
     cool.handsAtEnd = kSeeZero;
     cool.endsBySight = true;
     cool.after = {made.process};

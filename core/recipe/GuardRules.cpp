@@ -10,7 +10,7 @@ namespace {
 constexpr std::string_view kOwnRule = core::mark("our own rule, which only refuses");
 
 // In the order of GuardRule.
-constexpr std::array<GuardRuleText, kGuardRules> kTexts{{
+constexpr std::array<GuardRuleText, kGuardRules> kRuleTexts{{
     {"unchanged", core::mark("a tested recipe may be made in any size of batch as long as every proportion stays"),
      kOwnRule, Confidence::Seen},
     {"proportions", core::mark("the proportions of vinegar, food and water are never altered"),
@@ -59,7 +59,7 @@ constexpr std::array<GuardRuleText, kGuardRules> kTexts{{
 }  // namespace
 
 const GuardRuleText& guardRuleText(GuardRule rule) {
-    return kTexts.at(static_cast<std::size_t>(rule));
+    return kRuleTexts.at(static_cast<std::size_t>(rule));
 }
 
 }  // namespace brinebell

@@ -11,7 +11,7 @@ namespace {
 constexpr Tick kLongestSpan = 3000;  // a look takes steps in proportion to it
 constexpr int kLongestPause = 32;
 constexpr int kWindowsForOneEnd = 4;
-constexpr std::uint32_t kNone = static_cast<std::uint32_t>(-1);
+constexpr std::uint32_t kNoTask = static_cast<std::uint32_t>(-1);
 
 }  // namespace
 
@@ -180,7 +180,7 @@ bool EnergyStore::sweep(std::uint32_t number, Tick to, std::vector<Literal>& bec
     if (*least < 0) {
         const Window window = {m_low + static_cast<Tick>(least - m_spare.begin()), to};
         const std::int64_t room = std::int64_t{resource.capacity} * (window.to - window.from);
-        explainLoad(resource, kNone, window, room + 1, m_trail.size(), because);
+        explainLoad(resource, kNoTask, window, room + 1, m_trail.size(), because);
         return false;
     }
     // A window inside another is worth a look only where it has less left.

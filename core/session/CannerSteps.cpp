@@ -4,9 +4,9 @@ namespace brinebell {
 
 namespace {
 
-using Answer = std::variant<CannerStep, Refusal>;
+using CannerAnswer = std::variant<CannerStep, Refusal>;
 
-Answer refuse(RefusalReason reason, int other = -1, Millis wait = {}) {
+CannerAnswer refuseStep(RefusalReason reason, int other = -1, Millis wait = {}) {
     return Refusal{reason, other, wait};
 }
 
@@ -14,26 +14,26 @@ bool waterMissing(const Load& planned, const LoadState& lived) {
     return !planned.waterCheck.empty() && !lived.waterChecked;
 }
 
-Answer checkWater(const Load& planned, const LoadState& lived) {
+CannerAnswer checkWater(const Load& planned, const LoadState& lived) {
     if (lived.phase != LoadPhase::Lowered) {
-        return refuse(RefusalReason::NotHeating);
+        return refuseStep(RefusalReason::NotHeating);
     }
-    return waterMissing(planned, lived) ? Answer(CannerStep{EventKind::WaterChecked})
-                                        : refuse(RefusalReason::AlreadyDone);
+    return waterMissing(planned, lived) ? CannerAnswer(CannerStep{EventKind::WaterChecked})
+                                        : refuseStep(RefusalReason::AlreadyDone);
 }
 
 // Heat counts for something from here: a boil starts the process, steam the venting.
-Answer seeHeat(const Load& planned, const LoadState& lived, bool forPressure, CannerStep step) {
+CannerAnswer seeHeat(const Load& planned, const LoadState& lived, bool forPressure, CannerStep step) {
     if (forPressure != planned.pressure.has_value()) {
-        return refuse(RefusalReason::NotThisCanner);
+        return refuseStep(RefusalReason::NotThisCanner);
     }
     if (lived.phase != LoadPhase::Lowered) {
-        return refuse(RefusalReason::NotHeating);
+        return refuseStep(RefusalReason::NotHeating);
     }
-    return waterMissing(planned, lived) ? refuse(RefusalReason::WaterNotChecked) : Answer(step);
+    return waterMissing(planned, lived) ? refuseStep(RefusalReason::WaterNotChecked) : CannerAnswer(step);
 }
 
-Answer lose(const Load& planned, const LoadState& lived) {
+CannerAnswer lose(const Load& planned, const LoadState& lived) {
     switch (lived.phase) {
         case LoadPhase::Timing:
             return CannerStep{planned.pressure ? EventKind::PressureLost : EventKind::BoilLost};
@@ -41,40 +41,40 @@ Answer lose(const Load& planned, const LoadState& lived) {
         case LoadPhase::Pressurising:
             return CannerStep{EventKind::SteamLost};
         default:
-            return refuse(RefusalReason::NotTiming);
+            return refuseStep(RefusalReason::NotTiming);
     }
 }
 
-Answer closeVent(const LoadState& lived, Millis elapsed) {
+CannerAnswer closeVent(const LoadState& lived, Millis elapsed) {
     if (lived.phase != LoadPhase::Venting) {
-        return refuse(RefusalReason::NotVenting);
+        return refuseStep(RefusalReason::NotVenting);
     }
     if (const Millis left = ventLeft(lived, elapsed); left > Millis::zero()) {
-        return refuse(RefusalReason::VentingNotDone, -1, left);
+        return refuseStep(RefusalReason::VentingNotDone, -1, left);
     }
     if (lived.unwatched > Millis::zero()) {
-        return refuse(RefusalReason::SteamNotVouched, -1, lived.unwatched);
+        return refuseStep(RefusalReason::SteamNotVouched, -1, lived.unwatched);
     }
     return CannerStep{EventKind::VentClosed};
 }
 
-Answer seePressure(const Load& planned, const LoadState& lived, std::int64_t psi) {
+CannerAnswer seePressure(const Load& planned, const LoadState& lived, std::int64_t psi) {
     if (lived.phase != LoadPhase::Pressurising) {
-        return refuse(RefusalReason::NotPressurising);
+        return refuseStep(RefusalReason::NotPressurising);
     }
-    return psi < planned.pressure->gaugePsi ? refuse(RefusalReason::PressureTooLow, planned.pressure->gaugePsi)
-                                            : Answer(CannerStep{EventKind::PressureReached, psi});
+    return psi < planned.pressure->gaugePsi ? refuseStep(RefusalReason::PressureTooLow, planned.pressure->gaugePsi)
+                                            : CannerAnswer(CannerStep{EventKind::PressureReached, psi});
 }
 
-Answer turnHeatOff(const LoadState& lived, Millis elapsed) {
+CannerAnswer turnHeatOff(const LoadState& lived, Millis elapsed) {
     if (lived.phase != LoadPhase::Timing) {
-        return refuse(RefusalReason::NotTiming);
+        return refuseStep(RefusalReason::NotTiming);
     }
     if (const Millis left = processLeft(lived, elapsed); left > Millis::zero()) {
-        return refuse(RefusalReason::ProcessNotDone, -1, left);
+        return refuseStep(RefusalReason::ProcessNotDone, -1, left);
     }
     if (lived.unwatched > Millis::zero()) {
-        return refuse(RefusalReason::BoilNotVouched, -1, lived.unwatched);
+        return refuseStep(RefusalReason::BoilNotVouched, -1, lived.unwatched);
     }
     return CannerStep{EventKind::HeatOff};
 }
@@ -121,7 +121,7 @@ bool fits(const Load& planned, const LoadState& lived, const Event& event, Milli
     if (!press) {
         return false;
     }
-    const Answer answer = answerAtCanner(planned, lived, *press, elapsed);
+    const CannerAnswer answer = answerAtCanner(planned, lived, *press, elapsed);
     const auto* step = std::get_if<CannerStep>(&answer);
     return step != nullptr && step->kind == event.kind && step->value == event.value;
 }
@@ -260,11 +260,11 @@ std::variant<CannerStep, Refusal> answerAtCanner(const Load& planned, const Load
         case CommandKind::SeePressure:
             return seePressure(planned, lived, command.value);
         case CommandKind::SeeZero:
-            return lived.phase == LoadPhase::LosingPressure ? Answer(CannerStep{EventKind::PressureGone})
-                                                            : refuse(RefusalReason::NotLosingPressure);
+            return lived.phase == LoadPhase::LosingPressure ? CannerAnswer(CannerStep{EventKind::PressureGone})
+                                                            : refuseStep(RefusalReason::NotLosingPressure);
         case CommandKind::VouchBoil:
-            return runningCount(lived) && lived.unwatched > Millis::zero() ? Answer(CannerStep{EventKind::BoilVouched})
-                                                                           : refuse(RefusalReason::NothingToVouch);
+            return runningCount(lived) && lived.unwatched > Millis::zero() ? CannerAnswer(CannerStep{EventKind::BoilVouched})
+                                                                           : refuseStep(RefusalReason::NothingToVouch);
         default:
             return turnHeatOff(lived, elapsed);
     }
