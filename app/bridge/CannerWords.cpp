@@ -26,7 +26,7 @@ QString Words::cannerPrompt(const Prompt& prompt, const Moment& moment) {
     const Load* load = loadAt(moment.network, prompt.load);
     const QString name = Words::load(prompt.load, moment.network);
     const auto until = [&](Millis required) {
-        return tr("%1 to %2").arg(span(required), timeOfDay(moment.utc + required));
+        return tr("%1 to %2").arg(spanText(secondsLeft(required)), timeOfDay(moment.utc + required));
     };
     switch (prompt.kind) {
         case PromptKind::CheckWater:
@@ -78,7 +78,7 @@ QString Words::cannerRefusal(const Refusal& refusal, const Moment& moment) {
                 .arg(countdown(refusal.wait), timeOfDay(moment.utc + refusal.wait));
         case RefusalReason::SteamNotVouched:
             return tr("%1 of the venting were not watched. Confirm that the steam held, or vent again.")
-                .arg(span(refusal.wait));
+                .arg(spanText(secondsLeft(refusal.wait)));
         case RefusalReason::NotPressurising:
             return tr("No canner is coming to pressure there.");
         case RefusalReason::PressureTooLow:
@@ -89,11 +89,11 @@ QString Words::cannerRefusal(const Refusal& refusal, const Moment& moment) {
             return tr("The lid stays on for ten minutes after the pressure is gone: %1 to go, until %2.")
                 .arg(countdown(refusal.wait), timeOfDay(moment.utc + refusal.wait));
         case RefusalReason::SealsTooEarly:
-            return tr("Jars cool 12 to 24 hours before their seals are checked: %1 to go.").arg(span(refusal.wait));
+            return tr("Jars cool 12 to 24 hours before their seals are checked: %1 to go.").arg(spanText(secondsLeft(refusal.wait)));
         case RefusalReason::JustLost:
             return tr("The pressure was lost just now and the venting still holds; steam lost as well can be said in "
                       "%1.")
-                .arg(span(refusal.wait));
+                .arg(spanText(secondsLeft(refusal.wait)));
         default:
             return {};
     }
