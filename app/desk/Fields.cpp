@@ -146,7 +146,9 @@ bool EditField::eventFilter(QObject* watched, QEvent* event) {
     }
     if (watched == m_editor && event->type() == QEvent::ShortcutOverride) {
         auto* key = static_cast<QKeyEvent*>(event);
-        if (key->matches(QKeySequence::Undo) || key->matches(QKeySequence::Redo)) {
+        // Alt+D would take the rest of the word away, and never reach the button that it is written on.
+        const bool isForThePage = key->modifiers() == Qt::AltModifier;
+        if (isForThePage || key->matches(QKeySequence::Undo) || key->matches(QKeySequence::Redo)) {
             event->ignore();
             return true;
         }

@@ -3,7 +3,7 @@
 // Own faults (what is typed cannot be read) are found as one types and nothing is handed on until they are mended;
 // faults of the whole document (setFault()) come from the strict reader of its file. Control characters, invisible
 // marks and marks that turn the direction of writing are left out and the field says so; lengths are bounded; markup is
-// text. Undo and redo keys go to the page, not to the single field.
+// text. Undo and redo keys go to the page, not to the single field, and so do keys with Alt.
 #pragma once
 
 #include <QString>

@@ -1,6 +1,7 @@
 #include "desk/ListsPage.h"
 
 #include <QClipboard>
+#include <QDir>
 #include <QFileDialog>
 #include <QGuiApplication>
 #include <QHBoxLayout>
@@ -74,7 +75,8 @@ ListsPage::ListsPage(QWidget* parent)
     row->addWidget(back);
     page->addLayout(row);
     connect(m_copy, &QPushButton::clicked, this, &ListsPage::copyText);
-    connect(m_pdf, &QPushButton::clicked, this, &ListsPage::askForPdf);
+    // Queued: the click is over before the dialog begins an event loop of its own.
+    connect(m_pdf, &QPushButton::clicked, this, &ListsPage::askForPdf, Qt::QueuedConnection);
     connect(back, &QPushButton::clicked, this, &ListsPage::leaveWanted);
     clear({});
 }
@@ -125,7 +127,8 @@ void ListsPage::copyText() {
 }
 
 void ListsPage::askForPdf() {
-    const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    const QString documents = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
+    const QString folder = QDir(documents).exists() ? documents : QDir::homePath();
     const QString path = QFileDialog::getSaveFileName(this, tr("Save the lists as PDF"),
                                                       folder + QLatin1Char('/') + tr("lists") + QStringLiteral(".pdf"),
                                                       tr("PDF files (*.pdf)"));

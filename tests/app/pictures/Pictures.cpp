@@ -1,4 +1,5 @@
-// brinebell-pictures FOLDER [WIDTH HEIGHT [light]] — saves what the board and the other pages look like in each state.
+// brinebell-pictures FOLDER [WIDTH HEIGHT [light] [es] [metric]] — saves what the board and the other pages look like
+// in each state.
 //
 // For the eye: look at them from as far away as the screen will be.
 #include <QApplication>
@@ -10,10 +11,15 @@
 #include <QTest>
 #include <QTextStream>
 
+#include "Customs.h"
+#include "Languages.h"
 #include "Look.h"
 #include "ScreenMeasure.h"
 #include "Theme.h"
 #include "desk/PreparePage.h"
+#include "desk/RecipeEditor.h"
+#include "desk/VenueEditor.h"
+#include "desk/WelcomePage.h"
 #include "stage/AudienceWindow.h"
 #include "window/Bench.h"
 
@@ -53,6 +59,7 @@ public:
     }
 
     void takeAll();
+    void takeDesk();
     void takeRehearsal();
     void takePressure();
 
@@ -124,6 +131,39 @@ void Album::takeAll() {
     take(QStringLiteral("17-review"));
 }
 
+void Album::takeDesk() {
+    MainWindow& window = m_bench.window;
+    [[maybe_unused]] const bool planned = QTest::qWaitFor([&] { return !window.preparePage().isPlanning(); }, 60'000);
+    take(QStringLiteral("50-prepare-planned"));
+    window.openFront();
+    take(QStringLiteral("51-front"));
+    window.openWelcome();
+    window.welcomePage().type({QStringLiteral("4,200 ft"), {}, QStringLiteral("2")});
+    take(QStringLiteral("52-welcome"));
+    window.openSettings();
+    take(QStringLiteral("53-settings"));
+    window.openLists();
+    take(QStringLiteral("54-lists"));
+    window.toggleHelp();
+    take(QStringLiteral("55-help"));
+    window.openSound();
+    take(QStringLiteral("56-sound"));
+    Library library;  // a kitchen to look at, in the folder that tests have
+    if (!library.addDemonstration()) {
+        QTextStream(stderr) << "no kitchen to show" << Qt::endl;
+    }
+    window.openKitchens();
+    for (int section = 0; section < 4; ++section) {
+        window.venueEditor().choose(section, 0);
+        take(QStringLiteral("6%1-kitchens").arg(section));
+    }
+    window.openRecipes();
+    for (int section = 0; section < 5; ++section) {
+        window.recipeEditor().choose(section, 0);
+        take(QStringLiteral("7%1-recipes").arg(section));
+    }
+}
+
 void Album::takeRehearsal() {
     m_bench.window.startSession({true, 1});
     take(QStringLiteral("30-rehearsal-ready"));
@@ -167,11 +207,19 @@ int main(int argc, char** argv) {
     QApplication application(argc, argv);
     const QStringList arguments = QApplication::arguments();
     if (arguments.size() < 2) {
-        QTextStream(stderr) << "usage: brinebell-pictures FOLDER [WIDTH HEIGHT [light]]" << Qt::endl;
+        QTextStream(stderr) << "usage: brinebell-pictures FOLDER [WIDTH HEIGHT [light] [es] [metric]]" << Qt::endl;
         return 2;
     }
     theme::dress(application);
-    if (arguments.value(4) == QStringLiteral("light")) {
+    Customs customs;
+    if (arguments.contains(QStringLiteral("metric"))) {
+        customs = {{Units::Metric, true}, true};
+    }
+    if (arguments.contains(QStringLiteral("es"))) {
+        putOnLanguage(application, QStringLiteral("es"), QLocale(QLocale::Spanish, QLocale::Spain));
+    }
+    putOnCustoms(customs);
+    if (arguments.contains(QStringLiteral("light"))) {
         theme::setLook(theme::Look::Light, theme::Keep::No);
     }
     QDir().mkpath(arguments[1]);
@@ -179,6 +227,7 @@ int main(int argc, char** argv) {
     const int height = arguments.value(3, QStringLiteral("768")).toInt();
     Album(arguments[1], width, height).takeAll();
     Album(arguments[1], width, height).takeRehearsal();
+    Album(arguments[1], width, height).takeDesk();
     Album(arguments[1], width, height, QStringLiteral(BRINEBELL_CANNERS "/weighted-class.toml")).takePressure();
     return 0;
 }
