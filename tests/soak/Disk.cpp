@@ -163,8 +163,8 @@ int fullPath(sqlite3_vfs*, const char* path, int size, char* to) {
 int randomness(sqlite3_vfs*, int size, char* to) {
     return ordinary()->xRandomness(ordinary(), size, to);
 }
-int sleepNot(sqlite3_vfs*, int microseconds) {
-    return microseconds;
+int sleepFor(sqlite3_vfs*, int microseconds) {
+    return Disk::get().isFailing() ? microseconds : ordinary()->xSleep(ordinary(), microseconds);
 }
 int currentTime(sqlite3_vfs*, double* to) {
     return ordinary()->xCurrentTime(ordinary(), to);
@@ -187,7 +187,7 @@ void installDisk() {
     vfs.xAccess = accessFile;
     vfs.xFullPathname = fullPath;
     vfs.xRandomness = randomness;
-    vfs.xSleep = sleepNot;
+    vfs.xSleep = sleepFor;
     vfs.xCurrentTime = currentTime;
     vfs.xGetLastError = lastError;
     vfs.xCurrentTimeInt64 = currentTimeMillis;

@@ -1,8 +1,8 @@
 // Disk.h — SQLite's way to the disk, for tests: it keeps a diary of every write, and fails when it is told to.
 //
 // Stands before the ordinary way ("unix"), which still does the work, all but the flushing: a flush is noted in the
-// diary and costs nothing. Sleeping costs nothing either. One for the whole process, installed as the default.
-// Threads: one only.
+// diary and costs nothing. While a fault is planned, waiting costs nothing either. One for the whole process, installed
+// as the default. Threads: one only.
 #pragma once
 
 #include <sqlite3.h>
@@ -53,6 +53,7 @@ public:
     int enter(DiskCall call);
     void note(DiskStep step);
     bool isKept() const { return m_keeping; }
+    bool isFailing() const { return m_fault.has_value(); }
 
 private:
     std::optional<DiskFault> m_fault;

@@ -32,12 +32,10 @@ DiskFault faultOf(FaultKind kind, std::size_t from, std::size_t calls) {
         case FaultKind::LockHeld:
             return {DiskCall::Lock, from, calls, SQLITE_BUSY};
         case FaultKind::NoMap:
-            return {DiskCall::Map, from, calls, SQLITE_IOERR_SHMMAP};
-        case FaultKind::TruncateError:
-        case FaultKind::NoMemory:
+        case FaultKind::NoMemory:  // no call to the disk at all
             break;
     }
-    return {DiskCall::Truncate, from, calls, SQLITE_IOERR_TRUNCATE};
+    return {DiskCall::Map, from, calls, SQLITE_IOERR_SHMMAP};
 }
 
 void plan(FaultKind kind, std::size_t from, std::size_t calls) {
@@ -115,11 +113,15 @@ public:
 
     /// Whether the last class came to the call that was to fail.
     bool met() const { return m_met; }
+    /// Sounded on a sound machine.
+    std::size_t cues() const { return m_due.size(); }
 
     /// Zero: nothing fails.
     Lesson teach(std::size_t failing) {
         m_lesson = {};
         m_met = false;
+        m_sounded.clear();
+        m_sounder = {};
         m_folder.empty();
         const std::string path = m_folder.file("logbook.sqlite");
         if (failing == 0) {
@@ -151,6 +153,10 @@ public:
                     look(runner, reader, events);
                 }
                 events = runner.events().size();
+                const Millis elapsed = runner.elapsed();
+                if (auto cue = m_sounder.toSound(cuesAt(m_network, runner.state(), elapsed), elapsed)) {
+                    m_sounded.emplace_back(elapsed, *cue);
+                }
             });
             heal();
             // The window goes on looking at the clock until nothing waits.
@@ -158,6 +164,11 @@ public:
             runner.watch();
             if (runner.events() != m_events) {
                 complain("the class went another way");
+            }
+            if (failing == 0) {
+                m_due = m_sounded;
+            } else if (m_sounded != m_due) {
+                complain("other cues sounded than on a sound machine");
             }
             if (runner.waitingEvents() > 0) {
                 complain(fmt::format("{} events still wait: {}", runner.waitingEvents(), describe(*runner.fault())));
@@ -213,13 +224,16 @@ private:
     Folder m_folder;
     Lesson m_lesson;
     bool m_met = false;
+    CueSounder m_sounder;
+    std::vector<std::pair<Millis, Cue>> m_sounded;
+    std::vector<std::pair<Millis, Cue>> m_due;  ///< what sounded, and when, on a sound machine
 };
 
 }  // namespace
 
 const char* toText(FaultKind kind) {
-    constexpr const char* kWords[] = {"disk full", "write error",      "sync error",     "open error", "read-only open",
-                                      "lock held", "no shared memory", "truncate error", "no memory"};
+    constexpr const char* kWords[] = {"disk full",      "write error", "sync error",       "open error",
+                                      "read-only open", "lock held",   "no shared memory", "no memory"};
     return kWords[static_cast<std::size_t>(kind)];
 }
 
@@ -234,6 +248,7 @@ FaultTally failInTurn(const Network& network, FaultKind kind, const FaultOptions
     Class taught(network, kind, options, presses, store.events);
 
     const Lesson sound = taught.teach(0);
+    tally.cues = taught.cues();
     if (!sound.wrong.empty()) {
         tally.complaints.push_back("without any fault: " + sound.wrong);
         return tally;

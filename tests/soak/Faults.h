@@ -2,8 +2,8 @@
 //
 // A class is taught once on a sound machine, and its presses are written down. Then it is taught again for the first,
 // second, third … call of a kind, which fails, once or until the disk is back. Every press must be taken as it was
-// before, every time the board says that all is saved another program must find all of it in the file, and once the
-// machine is well the log must hold the whole class.
+// before, the same cues must sound at the same moments, whatever the board calls saved another program must find in the
+// file, and once the machine is well the log must hold the whole class.
 #pragma once
 
 #include <string>
@@ -14,18 +14,8 @@
 
 namespace brinebell::soak {
 
-enum class FaultKind {
-    FullDisk,
-    WriteError,
-    SyncError,
-    OpenError,
-    ReadOnlyOpen,
-    LockHeld,
-    NoMap,
-    TruncateError,
-    NoMemory
-};
-inline constexpr int kFaultKinds = 9;
+enum class FaultKind { FullDisk, WriteError, SyncError, OpenError, ReadOnlyOpen, LockHeld, NoMap, NoMemory };
+inline constexpr int kFaultKinds = 8;
 const char* toText(FaultKind kind);
 
 struct FaultOptions {
@@ -37,6 +27,7 @@ struct FaultOptions {
 struct FaultTally {
     FaultKind kind = FaultKind::FullDisk;
     std::size_t calls = 0;     ///< of that kind in a whole class
+    std::size_t cues = 0;      ///< that sound in it, at the same moments whatever fails
     std::size_t injected = 0;  ///< classes taught, each with a fault
     std::size_t told = 0;      ///< of them in which the board said so
     std::vector<std::string> complaints;

@@ -28,6 +28,7 @@ TEST_P(Faults, TheClassGoesOnAndNothingIsLost) {
     const FaultTally tally = failInTurn(support::smallClass(), GetParam().kind, options);
     EXPECT_THAT(tally.complaints, testing::IsEmpty());
     EXPECT_GE(tally.injected, 2U);
+    EXPECT_GE(tally.cues, 10U);
     EXPECT_LE(tally.told, tally.injected);
 }
 
