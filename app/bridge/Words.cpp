@@ -248,6 +248,14 @@ QString Words::refusal(const Refusal& refusal, const Moment& moment) {
             return tr("That question is not open.");
         case RefusalReason::NoSuchStation:
             return tr("There is no such station.");
+        case RefusalReason::UnknownPlace:
+            return tr("Nobody knows such a place for jars.");
+        case RefusalReason::NoUnsealedJars:
+            return tr("No jar of this load was found unsealed.");
+        case RefusalReason::UnknownFigure:
+            return tr("The class report has no such figure.");
+        case RefusalReason::FigureOutOfRange:
+            return tr("That figure is not one a class can have.");
         case RefusalReason::CannotUndoLostBoil:
             return barredUndo(static_cast<EventKind>(refusal.other));
         case RefusalReason::PressStays:
@@ -448,6 +456,10 @@ QString Words::eventKind(EventKind kind) {
             return tr("jar done");
         case EventKind::StationOff:
             return tr("seen to be off");
+        case EventKind::JarsWent:
+            return tr("where jars went");
+        case EventKind::FigureReported:
+            return tr("figure for the report");
         case EventKind::ClassEnded:
             return tr("class ended");
         case EventKind::SessionClosed:
@@ -477,7 +489,10 @@ QString Words::event(const Event& event, const Network& network) {
         case EventKind::HeatOff:
         case EventKind::LoadSetAside:
         case EventKind::SealsChecked:
+        case EventKind::JarsWent:
             return tr("%1: %2").arg(sentence(load(event.load, network)), what);
+        case EventKind::FigureReported:
+            return tr("%1: %2").arg(sentence(what), QString::number(event.value));
         case EventKind::GapFound:
             return tr("%1: %2").arg(sentence(what), span(Millis(event.value)));
         case EventKind::PointSaid: {

@@ -3,6 +3,7 @@
 #include <fmt/format.h>
 
 #include "quantity/ReadQuantity.h"
+#include "session/AfterClass.h"
 #include "session/Reading.h"
 
 namespace brinebell {
@@ -113,6 +114,12 @@ std::string eventText(const Network& network, const Event& event) {
                                network.activities.at(static_cast<std::size_t>(event.activity)).jars);
         case EventKind::StationOff:
             return fmt::format("{} is off", network.stations.at(static_cast<std::size_t>(event.value)).name);
+        case EventKind::JarsWent:
+            return withText(
+                loadWords(event, event.value == kWholeLoad ? "where its jars went" : "where its unsealed jars went"),
+                event.text);
+        case EventKind::FigureReported:
+            return fmt::format("for the report, {}: {}", event.text, event.value);
         case EventKind::Undone:
             return fmt::format("event {} is taken back", event.value);
         case EventKind::ClassEnded:

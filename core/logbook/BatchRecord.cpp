@@ -6,6 +6,7 @@
 
 #include "base/Language.h"
 #include "logbook/LoadHistory.h"
+#include "logbook/RecordWords.h"
 #include "logbook/TextSheet.h"
 #include "quantity/ReadQuantity.h"
 #include "safety/SafetyNotice.h"
@@ -16,10 +17,6 @@ namespace brinebell {
 namespace {
 
 constexpr std::size_t kRecordIndent = 24;
-std::string notRecorded() {
-    return core::say("not recorded");
-}
-
 std::string orNotRecorded(const std::string& text) {
     return text.empty() ? notRecorded() : text;
 }
@@ -32,112 +29,32 @@ std::string asPlanned(const std::string& text) {
     return text == notRecorded() ? text : core::say("{} (as planned)", text);
 }
 
-// How the program learned of it. A key has no name: who pressed it is not known.
-std::string meansWords(Cause cause) {
-    switch (cause) {
-        case Cause::Key:
-            return core::say("by a key");
-        case Cause::HeldKey:
-            return core::say("by a held key");
-        case Cause::Pedal:
-            return core::say("by the pedal");
-        case Cause::Mouse:
-            return core::say("by the mouse");
-        case Cause::Clock:
-            return core::say("by the clock");
-        case Cause::Recovery:
-            return core::say("on taking the session up again");
-        case Cause::Rehearsal:
-            return core::say("by the rehearsal");
-        case Cause::Console:
-            return core::say("by the console");
-    }
-    return core::say("");
-}
-
-// What a press had said, for the line that tells of its being taken back.
-std::string pressWords(EventKind kind) {
-    switch (kind) {
-        case EventKind::SessionStarted:
-            return core::say("the start of the session");
-        case EventKind::ActivityStarted:
-            return core::say("the start of");
-        case EventKind::ActivityFinished:
-            return core::say("the end of");
-        case EventKind::ActivitySkipped:
-            return core::say("the passing over of");
-        case EventKind::PulseDone:
-            return core::say("a look at");
-        case EventKind::WaterChecked:
-            return core::say("the water confirmed,");
-        case EventKind::SteamSeen:
-            return core::say("steam seen,");
-        case EventKind::SteamLost:
-            return core::say("steam lost,");
-        case EventKind::VentClosed:
-            return core::say("the vent closed,");
-        case EventKind::PressureReached:
-            return core::say("pressure reached,");
-        case EventKind::PressureLost:
-            return core::say("pressure lost,");
-        case EventKind::PressureGone:
-            return core::say("pressure gone,");
-        case EventKind::BoilSeen:
-            return core::say("a boil seen,");
-        case EventKind::BoilLost:
-            return core::say("a boil lost,");
-        case EventKind::GapFound:
-            return core::say("time nobody watched");
-        case EventKind::BoilVouched:
-            return core::say("a boil vouched for,");
-        case EventKind::HeatOff:
-            return core::say("heat off,");
-        case EventKind::LoadSetAside:
-            return core::say("the setting aside of");
-        case EventKind::SealsChecked:
-            return core::say("a seal check,");
-        case EventKind::PointSaid:
-            return core::say("a point said:");
-        case EventKind::NoteAdded:
-            return core::say("a note:");
-        case EventKind::QuestionsBegan:
-            return core::say("questions,");
-        case EventKind::QuestionsEnded:
-            return core::say("the end of questions,");
-        case EventKind::ReadingTaken:
-            return core::say("a reading,");
-        case EventKind::QuestionParked:
-            return core::say("a question put off:");
-        case EventKind::QuestionAnswered:
-            return core::say("a question answered,");
-        case EventKind::SwapMade:
-            return core::say("a swap in");
-        case EventKind::JarCounted:
-            return core::say("a jar counted in");
-        case EventKind::StationOff:
-            return core::say("the heat seen off,");
-        case EventKind::Undone:
-            return core::say("an undoing");
-        case EventKind::ClassEnded:
-            return core::say("the end of the class");
-        case EventKind::SessionClosed:
-            return core::say("the closing of the session");
-    }
-    return core::say("");
-}
-
 // As it was read; a log from elsewhere may hold a unit that nobody knows.
 std::string readingIn(const Event& event) {
     const auto unit = readingUnitFromText(event.text);
     return unit ? printReading(*unit, event.value) : event.text;
 }
 
+// Fills the sections in order. A line before the first heading would have no place; there is none.
+class RecordSheet {
+public:
+    void heading(std::string title) { m_sections.push_back({std::move(title), {}}); }
+    void line(std::string label, std::string value) {
+        const bool open = value == notRecorded();
+        m_sections.back().lines.push_back({std::move(label), std::move(value), open});
+    }
+    std::vector<RecordSection> take() { return std::move(m_sections); }
+
+private:
+    std::vector<RecordSection> m_sections;
+};
+
 class Recording {
 public:
     Recording(const SessionRecord& record, const SessionHistory& history)
         : m_record(record), m_network(record.network), m_history(history) {}
 
-    std::string write() {
+    std::vector<RecordSection> write() {
         writeHead();
         for (std::size_t d = 0; d < m_network.dishes.size(); ++d) {
             writeDish(static_cast<int>(d));
@@ -147,7 +64,7 @@ public:
         }
         writeDepartures();
         writeSigning();
-        return m_sheet.text();
+        return m_sheet.take();
     }
 
 private:
@@ -177,12 +94,12 @@ private:
     const SessionRecord& m_record;
     const Network& m_network;
     const SessionHistory& m_history;
-    TextSheet m_sheet{kRecordIndent};
+    RecordSheet m_sheet;
 };
 
 void Recording::writeHead() {
     const SessionInfo& info = m_record.info;
-    m_sheet.heading(core::say("Batch record: {}", m_network.title), '=');
+    m_sheet.heading(core::say("Batch record: {}", m_network.title));
     if (info.rehearsal) {
         m_sheet.line(core::say("REHEARSAL"), core::say("nothing was canned; times and counts are for practice only"));
     }
@@ -238,14 +155,13 @@ std::vector<std::string> Recording::amountsOf(int dish) const {
 
 void Recording::writeDish(int dish) {
     const NetworkDish& made = m_network.dishes[static_cast<std::size_t>(dish)];
-    m_sheet.gap();
-    m_sheet.heading(made.title, '-');
+    m_sheet.heading(made.title);
     m_sheet.line(core::say("Recipe"), made.id);
     m_sheet.line(core::say("Source and edition"), orNotRecorded(made.source));
     if (!made.untested.empty()) {
         m_sheet.line(core::say("Tested"), core::say("NOT held against a tested recipe: {}", made.untested));
     }
-    m_sheet.line(core::say("Jars planned"), fmt::format("{} x {}", made.jars, toText(made.jar)));
+    m_sheet.line(core::say("Jars planned"), fmt::format("{} x {}", made.jars, jarWords(made.jar)));
     m_sheet.line(core::say("Ingredients planned"), joined(amountsOf(dish)));
     m_sheet.line(core::say("Produce, its origin"), notRecorded());
     m_sheet.line(core::say("Acid"),
@@ -273,16 +189,14 @@ std::string Recording::burnerOf(const Load& planned) const {
 void Recording::writeLoad(std::size_t load) {
     const Load& planned = m_network.loads[load];
     const LoadHistory& lived = m_history.loads[load];
-    m_sheet.gap();
     m_sheet.heading(core::say("Load {} of {}: {}", load + 1, m_network.loads.size(),
-                              m_network.dishes.at(static_cast<std::size_t>(planned.dish)).title),
-                    '-');
+                              m_network.dishes.at(static_cast<std::size_t>(planned.dish)).title));
     m_sheet.line(core::say("Lot"),
                  isCanned(lived) ? lotOf(m_record, m_history.state, load) : core::say("none: not canned"));
     m_sheet.line(core::say("Canner"), m_network.stations.at(static_cast<std::size_t>(planned.canner)).name);
     m_sheet.line(core::say("Burner"), burnerOf(planned));
-    m_sheet.line(core::say("Method, pack, jar"),
-                 core::say("{}, {} pack, {}", toText(planned.method), toText(planned.pack), toText(planned.jar)));
+    m_sheet.line(core::say("Method, pack, jar"), core::say("{}, {} pack, {}", methodWords(planned.method),
+                                                           packWords(planned.pack), jarWords(planned.jar)));
     m_sheet.line(core::say("Jars planned"), std::to_string(planned.jars));
     m_sheet.line(core::say("Start temperature"), notRecorded());
     m_sheet.line(core::say("Lowered"), at(lived.lowered, core::say("not lowered")));
@@ -433,7 +347,7 @@ void Recording::writeEnd(std::size_t load) {
 
 void Recording::writeSeals(const Load& planned, const LoadHistory& lived) {
     const LoadState& state = lived.state;
-    if (state.phase == LoadPhase::Cooling && state.lifted) {
+    if (isSealCheckOpen(lived) && state.lifted) {
         m_sheet.line(core::say("SEAL CHECK DUE"),
                      core::say("from {} to {}", at(*state.lifted + kSealCheckFrom), at(*state.lifted + kSealCheckBy)));
     }
@@ -447,6 +361,10 @@ void Recording::writeSeals(const Load& planned, const LoadHistory& lived) {
                                    check.early ? "; " : "", early));
         } else if (check.early) {
             m_sheet.line(core::say("SEALS CHECKED EARLY"), early);
+        } else if (check.isLate()) {
+            m_sheet.line(core::say("SEALS CHECKED LATE"),
+                         core::say("{} after cooling began; 24 h is the latest at which an unsealed jar can be saved",
+                                   printDuration(std::chrono::floor<std::chrono::minutes>(check.cooled))));
         }
     }
     if (lived.sealsChecked) {
@@ -456,11 +374,11 @@ void Recording::writeSeals(const Load& planned, const LoadHistory& lived) {
                                                       state.sealed + state.unsealed + state.broken, planned.jars,
                                                       state.sealed, state.unsealed, state.broken));
         m_sheet.line(core::say("Unsealed jars went"),
-                     state.unsealed > 0 ? notRecorded() : core::say("none were unsealed"));
+                     state.unsealed > 0 ? placeWords(lived.unsealedWent) : core::say("none were unsealed"));
     } else {
         m_sheet.line(core::say("Jars out"), core::say("not counted yet"));
     }
-    m_sheet.line(core::say("Disposition"), notRecorded());
+    m_sheet.line(core::say("Disposition"), placeWords(lived.jarsWent));
 }
 
 // What an event is about: a step, a load, a point to say, or a note.
@@ -501,8 +419,7 @@ std::string Recording::departureIn(const Event& event) const {
 }
 
 void Recording::writeDepartures() {
-    m_sheet.gap();
-    m_sheet.heading(core::say("Departures and notes"), '-');
+    m_sheet.heading(core::say("Departures and notes"));
     const std::vector<Millis> times = sessionTimes(m_record.events);
     const std::set<std::int64_t> undone = takenBack(m_record.events);
     bool none = true;
@@ -519,22 +436,42 @@ void Recording::writeDepartures() {
 }
 
 void Recording::writeSigning() {
-    m_sheet.gap();
-    m_sheet.heading(core::say("Review"), '-');
+    m_sheet.heading(core::say("Review"));
     m_sheet.line(core::say("Reviewed by, date"), notRecorded());
     m_sheet.line(core::say("Initials"), notRecorded());
-    m_sheet.gap();
+    m_sheet.heading({});
     m_sheet.line(core::say("Safety"), core::say(safetyStatement()));
 }
 
 }  // namespace
 
-Result<std::string> batchRecord(const SessionRecord& record) {
+Result<std::vector<RecordSection>> batchRecordSections(const SessionRecord& record) {
     const Result<SessionHistory> history = historyOf(record);
     if (!history) {
         return tl::unexpected(history.error());
     }
     return Recording(record, *history).write();
+}
+
+Result<std::string> batchRecord(const SessionRecord& record) {
+    const Result<std::vector<RecordSection>> sections = batchRecordSections(record);
+    if (!sections) {
+        return tl::unexpected(sections.error());
+    }
+    TextSheet sheet(kRecordIndent);
+    for (const RecordSection& section : *sections) {
+        const bool isFirst = &section == &sections->front();
+        if (!isFirst) {
+            sheet.gap();
+        }
+        if (!section.title.empty()) {
+            sheet.heading(section.title, isFirst ? '=' : '-');
+        }
+        for (const RecordLine& line : section.lines) {
+            sheet.line(line.label, line.value);
+        }
+    }
+    return sheet.text();
 }
 
 }  // namespace brinebell

@@ -12,7 +12,22 @@
 
 namespace brinebell {
 
-/// Error: Corrupt when the events do not replay.
+struct RecordLine {
+    std::string label;
+    std::string value;
+    bool open = false;  ///< nobody recorded it: on paper there is room to write
+};
+
+/// What belongs together under one title; the last section, of the safety notice, has none.
+struct RecordSection {
+    std::string title;
+    std::vector<RecordLine> lines;
+};
+
+/// The record itself. Error: Corrupt when the events do not replay.
+Result<std::vector<RecordSection>> batchRecordSections(const SessionRecord& record);
+
+/// The same as one text. Error: Corrupt when the events do not replay.
 Result<std::string> batchRecord(const SessionRecord& record);
 
 /// What stands on the label of every jar of one load.
@@ -22,7 +37,10 @@ struct JarLabel {
     std::string noLabel;  ///< why these jars get none; then only `contents` is filled besides
     int jars = 0;         ///< that get it: the sealed ones once the seals are checked, before that all that were lifted
     bool sealsChecked = false;
-    std::string canned;  ///< day, UTC
+    Millis cannedUtc{};
+    Millis sealsUtc{};      ///< when they were checked, or until when they are to be
+    std::string shelfLife;  ///< as the recipe words it; empty: it does not say
+    std::string canned;     ///< day, UTC
     std::string lot;
     std::string madeAt;
     std::string bestBy;

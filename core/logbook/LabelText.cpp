@@ -2,6 +2,7 @@
 
 #include "base/Language.h"
 #include "logbook/BatchRecord.h"
+#include "logbook/BestBy.h"
 #include "logbook/LoadHistory.h"
 #include "logbook/TextSheet.h"
 #include "safety/SafetyNotice.h"
@@ -20,6 +21,15 @@ std::string sealText(const LoadHistory& lived, const State& state) {
                          load.sealed + load.unsealed + load.broken);
     }
     return core::say("check by {}", momentText(utcOf(state, *lived.state.lifted + kSealCheckBy)));
+}
+
+// "2027-09-18 (Best within one year)": the day where the words name one, and always the words.
+std::string bestByText(Millis cannedUtc, const std::string& shelfLife) {
+    if (shelfLife.empty()) {
+        return core::say("not recorded");
+    }
+    const std::optional<std::string> day = bestByDay(cannedUtc, shelfLife);
+    return day ? fmt::format("{} ({})", *day, shelfLife) : core::say("{} (from the day canned)", shelfLife);
 }
 
 // A jar that was not processed to its end must not get a label that says it keeps.
@@ -46,11 +56,13 @@ JarLabel labelOf(const SessionRecord& record, const SessionHistory& history, std
     }
     label.sealsChecked = lived.state.phase == LoadPhase::SealsChecked;
     label.jars = label.sealsChecked ? lived.state.sealed : record.network.loads[load].jars;
+    label.cannedUtc = utcOf(history.state, *lived.state.lifted);
+    label.sealsUtc = label.sealsChecked ? utcOf(history.state, *lived.sealsChecked) : label.cannedUtc + kSealCheckBy;
+    label.shelfLife = dish.shelfLife;
     label.canned = dayText(utcOf(history.state, *lived.state.lifted));
     label.lot = lotOf(record, history.state, load);
     label.madeAt = fmt::format("{}, {}", record.network.title, record.network.venueName);
-    label.bestBy =
-        dish.shelfLife.empty() ? core::say("not recorded") : core::say("{} (from the day canned)", dish.shelfLife);
+    label.bestBy = bestByText(utcOf(history.state, *lived.state.lifted), dish.shelfLife);
     label.allergens =
         dish.allergens.empty() ? core::say("not recorded") : fmt::format("{}", fmt::join(dish.allergens, ", "));
     label.seals = sealText(lived, history.state);

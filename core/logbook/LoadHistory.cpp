@@ -61,11 +61,21 @@ private:
                 load.sealsChecked = moment.elapsed;
                 load.sealsCheckedBy = moment.event.text;
                 load.sealChecks.push_back({moment.elapsed, moment.event.sealed, moment.event.unsealed,
-                                           moment.event.broken, moment.event.value == 1, moment.event.text});
+                                           moment.event.broken, moment.event.value == 1, cooledAt(moment),
+                                           moment.event.text});
+                break;
+            case EventKind::JarsWent:
+                (moment.event.value == kWholeLoad ? load.jarsWent : load.unsealedWent) =
+                    jarsPlaceFromText(moment.event.text);
                 break;
             default:
                 break;
         }
+    }
+
+    static Millis cooledAt(const Moment& moment) {
+        return moment.elapsed -
+               moment.before.loads[static_cast<std::size_t>(moment.event.load)].lifted.value_or(moment.elapsed);
     }
 
     // The state knows which loads the gap concerned, and how much of it.
@@ -112,6 +122,10 @@ Result<SessionHistory> historyOf(const SessionRecord& record) {
 
 bool isCanned(const LoadHistory& load) {
     return load.state.phase == LoadPhase::Cooling || load.state.phase == LoadPhase::SealsChecked;
+}
+
+bool isSealCheckOpen(const LoadHistory& load) {
+    return load.state.phase == LoadPhase::Cooling && !load.jarsWent;
 }
 
 std::string lotOf(const SessionRecord& record, const State& state, std::size_t load) {

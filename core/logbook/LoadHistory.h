@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "logbook/History.h"
+#include "session/AfterClass.h"
 
 namespace brinebell {
 
@@ -34,7 +35,9 @@ struct SealCheck {
     Millis at{};
     int sealed = 0, unsealed = 0, broken = 0;
     bool early = false;  ///< before the jars had cooled 12 h, knowingly
+    Millis cooled{};     ///< since the load was lifted
     std::string by;
+    bool isLate() const { return cooled > kSealCheckBy; }
 };
 
 /// Time the program could not watch while this load was vented or counted.
@@ -56,6 +59,8 @@ struct LoadHistory {
     std::optional<Millis> sealsChecked;
     std::string sealsCheckedBy;
     std::vector<SealCheck> sealChecks;  ///< all of them; the last one counts
+    std::optional<JarsPlace> unsealedWent;
+    std::optional<JarsPlace> jarsWent;  ///< the load as a whole
     LoadState state;                    ///< at the end of the log
 };
 
@@ -69,6 +74,9 @@ Result<SessionHistory> historyOf(const SessionRecord& record);
 
 /// The jars of this load were processed, rested and lifted.
 bool isCanned(const LoadHistory& load);
+
+/// Its jars cool, their seals were not checked, and nobody said that they were taken away before.
+bool isSealCheckOpen(const LoadHistory& load);
 
 /// The lot a load's jars carry: "20260912-2-3f0a" for the second load of the session 3f0a…, canned on that
 /// day (UTC).

@@ -73,7 +73,8 @@ bool Application::fits() const {
         return !m_state.started;
     }
     const bool afterwards = m_event.kind == EventKind::SealsChecked || m_event.kind == EventKind::NoteAdded ||
-                            m_event.kind == EventKind::ReadingTaken || m_event.kind == EventKind::QuestionAnswered;
+                            m_event.kind == EventKind::ReadingTaken || m_event.kind == EventKind::QuestionAnswered ||
+                            m_event.kind == EventKind::JarsWent || m_event.kind == EventKind::FigureReported;
     return m_state.started && (!m_state.closed || afterwards);
 }
 
@@ -141,6 +142,8 @@ bool Application::run() {
         case EventKind::SwapMade:
         case EventKind::JarCounted:
         case EventKind::StationOff:
+        case EventKind::JarsWent:
+        case EventKind::FigureReported:
             if (!isTakenBack(m_event.kind)) {
                 keepPress();
             }

@@ -164,7 +164,9 @@ Decision Deciding::choose() const {
         return refuse(RefusalReason::TextTooLong);
     }
     const bool afterwards = m_command.kind == CommandKind::CheckSeals || m_command.kind == CommandKind::AddNote ||
-                            m_command.kind == CommandKind::TakeReading || m_command.kind == CommandKind::AnswerQuestion;
+                            m_command.kind == CommandKind::TakeReading ||
+                            m_command.kind == CommandKind::AnswerQuestion ||
+                            m_command.kind == CommandKind::TellJarsWent || m_command.kind == CommandKind::ReportFigure;
     if (m_state.closed && !afterwards) {
         return refuse(RefusalReason::SessionIsClosed);
     }
@@ -212,6 +214,8 @@ Decision Deciding::choose() const {
         case CommandKind::MakeSwap:
         case CommandKind::CountJar:
         case CommandKind::SeeStationOff:
+        case CommandKind::TellJarsWent:
+        case CommandKind::ReportFigure:
             return tell();
         case CommandKind::StartSession:
             break;

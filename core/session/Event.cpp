@@ -43,6 +43,8 @@ constexpr auto kEventWords = std::to_array<std::pair<EventKind, std::string_view
     {EventKind::PressureReached, "pressure-reached"},
     {EventKind::PressureLost, "pressure-lost"},
     {EventKind::PressureGone, "pressure-gone"},
+    {EventKind::JarsWent, "jars-went"},
+    {EventKind::FigureReported, "figure-reported"},
 });
 
 constexpr std::array<std::pair<Cause, std::string_view>, 8> kCauseWords{{

@@ -45,6 +45,8 @@ enum class EventKind {
     SwapMade,          ///< activity, text: what stands in for what
     JarCounted,        ///< activity, value: jars done so far
     StationOff,        ///< value: index into the network's stations; somebody saw that its heat is off
+    JarsWent,          ///< load, value: kUnsealedJars or kWholeLoad, text: a JarsPlace (AfterClass.h)
+    FigureReported,    ///< value, text: a ReportFigure (AfterClass.h)
     Undone,            ///< value: sequence number of the event whose effect is taken back
     ClassEnded,        ///< the room empties; text: what was left open in spite of it, as on closing
     SessionClosed,     ///< the kitchen is closed; text: what was left open (Closing.h), empty where nothing was

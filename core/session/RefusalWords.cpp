@@ -115,6 +115,14 @@ std::string describe(const Refusal& refusal, const Network& network) {
             return "no such question is open";
         case RefusalReason::NoSuchStation:
             return "there is no such station";
+        case RefusalReason::UnknownPlace:
+            return "nobody knows such a place for jars";
+        case RefusalReason::NoUnsealedJars:
+            return "no jar of this load was found unsealed";
+        case RefusalReason::UnknownFigure:
+            return "the class report has no such figure";
+        case RefusalReason::FigureOutOfRange:
+            return "that figure is not one a class can have";
         case RefusalReason::HeatNotOn:
             return core::say("nothing is known to be on at {}", station());
         case RefusalReason::HeatMayBeOn:

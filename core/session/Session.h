@@ -58,6 +58,8 @@ enum class CommandKind {
     MakeSwap,             ///< activity, text: what stands in for what
     CountJar,             ///< activity: one more jar of a step that is done jar by jar
     SeeStationOff,        ///< value: station whose heat was seen to be off
+    TellJarsWent,         ///< load, value: kUnsealedJars or kWholeLoad, text: a JarsPlace (AfterClass.h)
+    ReportFigure,         ///< value, text: a ReportFigure (AfterClass.h); afterwards too
     Undo,                 ///< takes back the newest press, or is refused; never an older one in its place
     EndClass,             ///< value 1: although must-say points are open
     CloseSession,         ///< value 1: although must-say points are open, or heat may be on; loads are never left open
@@ -124,8 +126,12 @@ enum class RefusalReason {
     AllJarsCounted,
     NoSuchQuestion,
     NoSuchStation,
-    HeatNotOn,    ///< other: the station
-    HeatMayBeOn,  ///< other: the first such station
+    UnknownPlace,    ///< of jars
+    NoUnsealedJars,  ///< whose place could be told
+    UnknownFigure,
+    FigureOutOfRange,  ///< other: the ReportFigure
+    HeatNotOn,         ///< other: the station
+    HeatMayBeOn,       ///< other: the first such station
     HoldPassed /* other: the limit; wait: by how much */,
 };
 struct Refusal {

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "session/AfterClass.h"
 #include "session/QuestionPause.h"
 #include "session/Reading.h"
 
@@ -87,6 +88,57 @@ Answer seeHeatOff(const Network& network, const State& state, const Command& com
     return ToldEvent{EventKind::StationOff, command.value, -1, -1, {}};
 }
 
+bool isCooledOrCooling(const LoadState& load) {
+    return load.phase == LoadPhase::Cooling || load.phase == LoadPhase::SealsChecked;
+}
+
+bool hasUnsealed(const LoadState& load) {
+    return load.phase == LoadPhase::SealsChecked && load.unsealed > 0;
+}
+
+Answer tellJarsWent(const State& state, const Command& command) {
+    if (!isThere(command.load, state.loads.size())) {
+        return refuse(RefusalReason::NoSuchLoad);
+    }
+    const LoadState& load = state.loads[static_cast<std::size_t>(command.load)];
+    if (!isCooledOrCooling(load)) {
+        return refuse(RefusalReason::NotCooling);
+    }
+    if (!jarsPlaceFromText(command.text)) {
+        return refuse(RefusalReason::UnknownPlace);
+    }
+    if (command.value != kWholeLoad && !hasUnsealed(load)) {
+        return refuse(RefusalReason::NoUnsealedJars);
+    }
+    const std::int64_t which = command.value == kWholeLoad ? kWholeLoad : kUnsealedJars;
+    return ToldEvent{EventKind::JarsWent, which, -1, command.load, command.text};
+}
+
+Answer reportFigure(const Command& command) {
+    const auto figure = reportFigureFromText(command.text);
+    if (!figure) {
+        return refuse(RefusalReason::UnknownFigure);
+    }
+    if (command.value < 0 || command.value > mostOf(*figure)) {
+        return refuse(RefusalReason::FigureOutOfRange, static_cast<int>(*figure));
+    }
+    return ToldEvent{EventKind::FigureReported, command.value, -1, -1, command.text};
+}
+
+bool isSoundPlace(const State& state, const Event& event) {
+    if (!isThere(event.load, state.loads.size()) || !jarsPlaceFromText(event.text)) {
+        return false;
+    }
+    const LoadState& load = state.loads[static_cast<std::size_t>(event.load)];
+    return (event.value == kWholeLoad && isCooledOrCooling(load)) ||
+           (event.value == kUnsealedJars && hasUnsealed(load));
+}
+
+bool isSoundFigure(const Event& event) {
+    const auto figure = reportFigureFromText(event.text);
+    return figure && event.value >= 0 && event.value <= mostOf(*figure);
+}
+
 bool countsOn(const Network& network, State& state, const Event& event, UndoRecord& undo) {
     if (!isThere(event.activity, network.activities.size())) {
         return false;
@@ -139,6 +191,10 @@ Answer decideTold(const Network& network, const State& state, const Command& com
             return makeSwap(network, command);
         case CommandKind::CountJar:
             return countJar(network, state, command);
+        case CommandKind::TellJarsWent:
+            return tellJarsWent(state, command);
+        case CommandKind::ReportFigure:
+            return reportFigure(command);
         default:
             return seeHeatOff(network, state, command);
     }
@@ -181,6 +237,10 @@ bool applyTold(const Network& network, State& state, const Event& event, Millis 
             return true;
         case EventKind::JarCounted:
             return countsOn(network, state, event, *undo);
+        case EventKind::JarsWent:
+            return isSoundPlace(state, event);
+        case EventKind::FigureReported:
+            return isSoundFigure(event);
         default: {
             const bool known = event.value >= 0 && static_cast<std::size_t>(event.value) < state.lit.size();
             if (!known || !state.lit[static_cast<std::size_t>(event.value)]) {

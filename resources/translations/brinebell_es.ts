@@ -1851,6 +1851,30 @@ La mitad de %2 ensayos termina a las %3
         <source>lid off, away from the face — lift %1 of %2</source>
         <translation>tapa fuera, lejos de la cara — sacar %1 de %2</translation>
     </message>
+    <message>
+        <source>Nobody knows such a place for jars.</source>
+        <translation>Nadie conoce tal destino para los frascos.</translation>
+    </message>
+    <message>
+        <source>No jar of this load was found unsealed.</source>
+        <translation>Ningún frasco de esta carga se halló sin sellar.</translation>
+    </message>
+    <message>
+        <source>The class report has no such figure.</source>
+        <translation>El informe de la clase no tiene tal dato.</translation>
+    </message>
+    <message>
+        <source>That figure is not one a class can have.</source>
+        <translation>Una clase no puede tener esa cifra.</translation>
+    </message>
+    <message>
+        <source>where jars went</source>
+        <translation>destino de los frascos</translation>
+    </message>
+    <message>
+        <source>figure for the report</source>
+        <translation>dato para el informe</translation>
+    </message>
 </context>
 <context>
     <name>brinebell</name>
@@ -7047,6 +7071,106 @@ La mitad de %2 ensayos termina a las %3
     <message>
         <source>{} to {}</source>
         <translation>{} a {}</translation>
+    </message>
+    <message>
+        <source>SEALS CHECKED LATE</source>
+        <translation>SELLOS REVISADOS TARDE</translation>
+    </message>
+    <message>
+        <source>{} after cooling began; 24 h is the latest at which an unsealed jar can be saved</source>
+        <translation>{} después de empezar a enfriarse; 24 h es lo más tarde en que un frasco sin sellar puede salvarse</translation>
+    </message>
+    <message>
+        <source>where jars went,</source>
+        <translation>destino de los frascos,</translation>
+    </message>
+    <message>
+        <source>a figure for the report,</source>
+        <translation>un dato para el informe,</translation>
+    </message>
+    <message>
+        <source>refrigerated</source>
+        <translation>refrigerados</translation>
+    </message>
+    <message>
+        <source>frozen</source>
+        <translation>congelados</translation>
+    </message>
+    <message>
+        <source>processed again within 24 hours, for the full time, with new lids</source>
+        <translation>procesados otra vez dentro de 24 horas, por el tiempo completo, con tapas nuevas</translation>
+    </message>
+    <message>
+        <source>discarded</source>
+        <translation>desechados</translation>
+    </message>
+    <message>
+        <source>kept to be shown</source>
+        <translation>guardados para mostrar</translation>
+    </message>
+    <message>
+        <source>eaten</source>
+        <translation>consumidos</translation>
+    </message>
+    <message>
+        <source>taken home</source>
+        <translation>llevados a casa</translation>
+    </message>
+    <message>
+        <source>taken home before the seals were tested; told how to test them</source>
+        <translation>llevados a casa antes de probar los sellos; se explicó cómo probarlos</translation>
+    </message>
+    <message>
+        <source>boiling-water</source>
+        <translation>agua hirviendo</translation>
+    </message>
+    <message>
+        <source>atmospheric-steam</source>
+        <translation>vapor atmosférico</translation>
+    </message>
+    <message>
+        <source>pressure-dial</source>
+        <translation>presión (manómetro de aguja)</translation>
+    </message>
+    <message>
+        <source>pressure-weighted</source>
+        <translation>presión (pesa)</translation>
+    </message>
+    <message>
+        <source>hot</source>
+        <translation>caliente</translation>
+    </message>
+    <message>
+        <source>raw</source>
+        <translation>crudo</translation>
+    </message>
+    <message>
+        <source>quarter-pint</source>
+        <translation>cuarto de pinta</translation>
+    </message>
+    <message>
+        <source>half-pint</source>
+        <translation>media pinta</translation>
+    </message>
+    <message>
+        <source>12-ounce</source>
+        <translation>12 onzas</translation>
+    </message>
+    <message>
+        <source>pint</source>
+        <translation>pinta</translation>
+    </message>
+    <message>
+        <source>1-1/2-pint</source>
+        <translation>pinta y media</translation>
+    </message>
+    <message>
+        <source>quart</source>
+        <translation>cuarto de galón</translation>
+    </message>
+    <message>
+        <source>half-gallon</source>
+        <translation>medio galón</translation>
     </message>
 </context>
 <context>

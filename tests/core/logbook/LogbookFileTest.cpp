@@ -99,7 +99,7 @@ TEST_F(LogbookRights, FileThatOthersCouldReadIsClosedToThem) {
 TEST_F(LogbookRights, FolderThatMayNotBeWrittenIsToldAsIo) {
     std::filesystem::create_directory(m_folder.path("closed"));
     std::filesystem::permissions(m_folder.path("closed"), std::filesystem::perms(0555));
-    const test::WithoutRootRights guard;
+    const support::WithoutRootRights guard;
     const auto logbook = Logbook::open(m_folder.path("closed/logbook.sqlite"));
     ASSERT_FALSE(logbook);
     EXPECT_EQ(logbook.error().code, ErrorCode::Io);
@@ -109,7 +109,7 @@ TEST_F(LogbookRights, FolderThatMayNotBeWrittenIsToldAsIo) {
 TEST_F(LogbookRights, LogbookInAClosedFolderCannotBeOpenedForWriting) {
     ASSERT_TRUE(Logbook::open(m_path));
     std::filesystem::permissions(m_folder.path(), std::filesystem::perms(0555));
-    const test::WithoutRootRights guard;
+    const support::WithoutRootRights guard;
     EXPECT_EQ(Logbook::open(m_path).error().code, ErrorCode::Io);
 }
 
@@ -122,7 +122,7 @@ TEST_F(LogbookRights, LogbookInAClosedFolderCanStillBeRead) {
     }
     std::filesystem::permissions(m_path, std::filesystem::perms(0444));
     std::filesystem::permissions(m_folder.path(), std::filesystem::perms(0555));
-    const test::WithoutRootRights guard;
+    const support::WithoutRootRights guard;
     const auto logbook = Logbook::openReadOnly(m_path);
     ASSERT_TRUE(logbook) << describe(logbook.error());
     EXPECT_EQ(logbook->sessions()->front().id, id);

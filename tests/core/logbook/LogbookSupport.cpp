@@ -1,9 +1,7 @@
 #include "LogbookSupport.h"
 
 #include <sys/stat.h>
-#include <unistd.h>
 
-#include <cstdlib>
 #include <filesystem>
 #include <fstream>
 #include <iterator>
@@ -12,8 +10,6 @@
 namespace brinebell::test {
 
 namespace {
-
-constexpr uid_t kNobody = 65534;
 
 Activity activity(std::string key, ActivityKind kind, std::string title, Seconds lasts, std::vector<int> follows) {
     Activity a;
@@ -94,18 +90,6 @@ ScratchFolder::~ScratchFolder() {
 
 std::string ScratchFolder::path(const std::string& name) const {
     return name.empty() ? m_path : m_path + "/" + name;
-}
-
-WithoutRootRights::WithoutRootRights() {
-    if (::geteuid() == 0 && ::seteuid(kNobody) != 0) {
-        throw std::runtime_error("the rights could not be given up");
-    }
-}
-
-WithoutRootRights::~WithoutRootRights() {
-    if (::getuid() == 0 && ::seteuid(0) != 0) {
-        std::abort();
-    }
 }
 
 Network smallNetwork() {

@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "logbook/Logbook.h"
+#include "support/WithoutRootRights.h"
 
 namespace brinebell::test {
 
@@ -19,16 +20,6 @@ public:
 
 private:
     std::string m_path;
-};
-
-/// Takes the rights of the machine's owner off the test while it lives, so that a folder closed to others is
-/// closed to the test as well; does nothing for a test that runs as an ordinary user.
-class WithoutRootRights {
-public:
-    WithoutRootRights();
-    ~WithoutRootRights();
-    WithoutRootRights(const WithoutRootRights&) = delete;
-    WithoutRootRights& operator=(const WithoutRootRights&) = delete;
 };
 
 inline constexpr Millis kStart{1'789'254'000'000};  ///< 2026-09-12T23:00:00Z, by GNU date

@@ -281,7 +281,7 @@ TEST_F(Session, KindsAndCausesAreReadBack) {
         EXPECT_EQ(eventKindFromText(toText(kind)), kind);
         ++kinds;
     }
-    EXPECT_EQ(kinds, 32U);
+    EXPECT_EQ(kinds, 34U);
     for (int c = 0; c <= static_cast<int>(Cause::Console); ++c) {
         EXPECT_EQ(causeFromText(toText(static_cast<Cause>(c))), static_cast<Cause>(c));
     }
