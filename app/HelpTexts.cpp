@@ -108,6 +108,26 @@ constexpr std::array kHelp{
         QT_TRANSLATE_NOOP("HelpWords",
                           "Choose a session to see how it went beside its plan: each step as planned and as lived. "
                           "Nothing here changes what was lived.")},
+    PageHelp{"SealPage", QT_TRANSLATE_NOOP("HelpWords", "Seal check"),
+             QT_TRANSLATE_NOOP(
+                 "HelpWords",
+                 "Jars cool for 12 to 24 hours, then somebody presses every lid. Count each load: sealed, not sealed, "
+                 "broken; they must add up. Say what was done with the unsealed ones, which can be saved for 24 hours, "
+                 "and who looked. Each load is saved by itself; what is left is asked for again at the next start.\nA "
+                 "count that was wrong is corrected by another one: both stay in the batch record.")},
+    PageHelp{"PaperPage", QT_TRANSLATE_NOOP("HelpWords", "Papers"),
+             QT_TRANSLATE_NOOP(
+                 "HelpWords",
+                 "The first three papers are of a class that is planned, the others of a session that was taught. What "
+                 "you see is what is printed, or saved as PDF. Labels take the measures of your sheet: print one on "
+                 "plain paper first and hold it against the labels. The figures of the report are kept in the "
+                 "logbook.")},
+    PageHelp{"ExchangePage", QT_TRANSLATE_NOOP("HelpWords", "Export and import"),
+             QT_TRANSLATE_NOOP(
+                 "HelpWords",
+                 "CSV is for spreadsheets, JSON holds all of a session and can be brought in elsewhere. Import takes "
+                 "such JSON files and whole logbooks. A session that is here already stays once; what does not hold "
+                 "together is refused with its reason, and nothing else is touched by it.")},
 };
 
 QStringList boardKeys() {

@@ -25,7 +25,10 @@
 #include "desk/SoundPage.h"
 #include "desk/VenueEditor.h"
 #include "desk/WelcomePage.h"
+#include "paper/PaperPage.h"
+#include "review/ExchangePage.h"
 #include "review/ReviewPage.h"
+#include "review/SealPage.h"
 #include "stage/AudienceWindow.h"
 #include "stage/StagePage.h"
 
@@ -41,6 +44,10 @@ MainWindow::MainWindow(const Ground& ground, QWidget* parent)
       m_prepare([this] { return makePrepare(); }),
       m_stage([this] { return makeStage(); }),
       m_review([this] { return makeReview(); }),
+      m_seals([this] { return makeSeals(); }),
+      m_papers([this] { return makePapers(); }),
+      m_exchange([this] { return makeExchange(); }),
+      m_sealLook(new QTimer(this)),
       m_soundPage([this] { return makeSoundPage(); }),
       m_library(ground.library.isEmpty() ? Library::usualFolder() : ground.library),
       m_venues([this] { return makeVenues(); }),
@@ -57,6 +64,9 @@ MainWindow::MainWindow(const Ground& ground, QWidget* parent)
     auto* help = new QShortcut(QKeySequence(Qt::Key_F1), this);
     connect(help, &QShortcut::activated, this, &MainWindow::toggleHelp);
     connect(m_pages, &QStackedWidget::currentChanged, m_help, &HelpPanel::shut);
+    constexpr auto kLookForSeals = std::chrono::minutes(5);
+    m_sealLook->setInterval(kLookForSeals);
+    connect(m_sealLook, &QTimer::timeout, this, &MainWindow::askForSeals);
     listenForAwake();
     followDisplays();
 }
@@ -87,6 +97,9 @@ FrontPage* MainWindow::makeFront() {
     connect(page, &FrontPage::kitchensWanted, this, &MainWindow::openKitchens);
     connect(page, &FrontPage::recipesWanted, this, &MainWindow::openRecipes);
     connect(page, &FrontPage::settingsWanted, this, &MainWindow::openSettings);
+    connect(page, &FrontPage::sealsWanted, this, &MainWindow::openSeals);
+    connect(page, &FrontPage::papersWanted, this, &MainWindow::openPapers);
+    connect(page, &FrontPage::exchangeWanted, this, &MainWindow::openExchange);
     return page;
 }
 
@@ -102,6 +115,7 @@ PreparePage* MainWindow::makePrepare() {
     connect(page, &PreparePage::reviewWanted, this, [this] { openReview({}); });
     connect(page, &PreparePage::soundWanted, this, &MainWindow::openSound);
     connect(page, &PreparePage::listsWanted, this, &MainWindow::openLists);
+    connect(page, &PreparePage::papersWanted, this, &MainWindow::openPapers);
     connect(&page->screenPanel(), &ScreenPanel::lookChanged, this, &MainWindow::restyle);
     connect(&page->screenPanel(), &ScreenPanel::screenMeasured, this, [this] {
         if (m_stage.made() != nullptr) {
@@ -131,6 +145,25 @@ StagePage* MainWindow::makeStage() {
 ReviewPage* MainWindow::makeReview() {
     auto* page = added(new ReviewPage);
     connect(page, &ReviewPage::prepareWanted, this, &MainWindow::openPrepare);
+    return page;
+}
+
+SealPage* MainWindow::makeSeals() {
+    auto* page = added(new SealPage(*m_ground.clock));
+    connect(page, &SealPage::leaveWanted, this, &MainWindow::openFront);
+    return page;
+}
+
+PaperPage* MainWindow::makePapers() {
+    auto* page = added(new PaperPage(*m_ground.clock));
+    page->setClassFiles(m_classFiles);
+    connect(page, &PaperPage::leaveWanted, this, &MainWindow::openFront);
+    return page;
+}
+
+ExchangePage* MainWindow::makeExchange() {
+    auto* page = added(new ExchangePage);
+    connect(page, &ExchangePage::leaveWanted, this, &MainWindow::openFront);
     return page;
 }
 
@@ -236,6 +269,9 @@ void MainWindow::remakePages() {
     m_prepare.drop();
     m_stage.drop();
     m_review.drop();
+    m_seals.drop();
+    m_papers.drop();
+    m_exchange.drop();
     m_soundPage.drop();
     m_venues.drop();
     m_recipes.drop();
@@ -371,6 +407,25 @@ void MainWindow::begin(const QStringList& classFiles, const QString& chosen) {
 void MainWindow::openFront() {
     m_pages->setCurrentWidget(m_front.get());
     m_front->focusStart();
+    // Once the page stands on the screen: a start does not wait for what is read from the logbook.
+    QTimer::singleShot(0, this, &MainWindow::askForSeals);
+    m_sealLook->start();
+}
+
+// A program that is left open over night asks as well.
+void MainWindow::askForSeals() {
+    if (m_ground.logbook == nullptr || m_pages->currentWidget() != m_front.made()) {
+        m_sealLook->stop();
+        return;
+    }
+    if (const auto open = sealsOpen(*m_ground.logbook, m_ground.clock->now())) {
+        m_front->setSeals(sealsOpenWords(*open), isAnySealDue(*open));
+    }
+}
+
+void MainWindow::openSeals() {
+    m_pages->setCurrentWidget(m_seals.get());
+    m_seals->showOpen(m_ground.logbook, logbookFault());
 }
 
 void MainWindow::openPrepare() {
@@ -382,6 +437,24 @@ void MainWindow::openPrepare() {
 void MainWindow::openReview(const QString& sessionId) {
     m_pages->setCurrentWidget(m_review.get());
     m_review->showSessions(m_ground.logbook, sessionId, logbookFault());
+}
+
+void MainWindow::openPapers() {
+    m_pages->setCurrentWidget(m_papers.get());
+    if (m_prepare.made() != nullptr && m_prepare->prepared()) {
+        m_papers->showClass(*m_prepare->prepared());
+    }
+    m_papers->showSessions(m_ground.logbook, {}, logbookFault());
+}
+
+void MainWindow::openPapersOf(const QString& sessionId) {
+    m_pages->setCurrentWidget(m_papers.get());
+    m_papers->showSessions(m_ground.logbook, sessionId, logbookFault());
+}
+
+void MainWindow::openExchange() {
+    m_pages->setCurrentWidget(m_exchange.get());
+    m_exchange->showSessions(m_ground.logbook, logbookFault());
 }
 
 QWidget* MainWindow::currentPage() const {

@@ -13,6 +13,7 @@
 
 class QSettings;
 class QStackedWidget;
+class QTimer;
 
 namespace brinebell {
 
@@ -21,11 +22,14 @@ class AwakeKeeper;
 class FrontPage;
 class HelpPanel;
 class ListsPage;
+class ExchangePage;
+class PaperPage;
 class PreparePage;
 class ResumePage;
 class RecipeEditor;
 class ReviewPage;
 class SettingsPage;
+class SealPage;
 class SoundControl;
 class SoundPage;
 class SpokenNames;
@@ -65,6 +69,10 @@ public:
     void openSettings();
     void toggleHelp();  ///< for the page on screen
     void openWelcome();
+    void openSeals();
+    void openPapers();                            ///< of a class, or of a session
+    void openPapersOf(const QString& sessionId);  ///< of that session
+    void openExchange();
     void openSound();    ///< the sound check; a running session goes on behind it
     void dropSession();  ///< lets go of the running session; it stays in the logbook as it is
 
@@ -74,6 +82,9 @@ public:
     RecipeEditor& recipeEditor() { return *m_recipes; }
     StagePage& stagePage() { return *m_stage; }
     ReviewPage& reviewPage() { return *m_review; }
+    SealPage& sealPage() { return *m_seals; }
+    PaperPage& paperPage() { return *m_papers; }
+    ExchangePage& exchangePage() { return *m_exchange; }
     ResumePage& resumePage() { return *m_resume; }
     ListsPage& listsPage() { return *m_lists; }
     HelpPanel& help() { return *m_help; }
@@ -94,6 +105,10 @@ private:
     PreparePage* makePrepare();
     StagePage* makeStage();
     ReviewPage* makeReview();
+    SealPage* makeSeals();
+    PaperPage* makePapers();
+    ExchangePage* makeExchange();
+    void askForSeals();
     ResumePage* makeResume();
     SoundPage* makeSoundPage();
     VenueEditor* makeVenues();
@@ -127,6 +142,10 @@ private:
     LazyPage<PreparePage> m_prepare;
     LazyPage<StagePage> m_stage;
     LazyPage<ReviewPage> m_review;
+    LazyPage<SealPage> m_seals;
+    LazyPage<PaperPage> m_papers;
+    LazyPage<ExchangePage> m_exchange;
+    QTimer* m_sealLook;
     LazyPage<SoundPage> m_soundPage;
     Library m_library;
     LazyPage<VenueEditor> m_venues;

@@ -72,6 +72,7 @@ QHeaderView::section { background: @paper; color: @inkQuiet; border: none; borde
 QTableView, QListView, QPlainTextEdit { background: @sheet; border: 1px solid @line; }
 QTableView::item { padding: 0 5px; }
 QTableView:focus, QListView:focus, QPlainTextEdit:focus { border: 2px solid @glass; }
+QFrame[kind="due"] { background: @glassPale; border: 2px solid @glass; border-radius: 3px; }
 QLabel[kind="title"] { font-size: 24px; font-weight: bold; color: @ink; }
 QLabel[kind="head"] { font-weight: bold; color: @ink; }
 QLabel[kind="quiet"] { color: @inkQuiet; }

@@ -5,9 +5,10 @@
 
 #include <QWidget>
 
+class QFrame;
+class QGridLayout;
 class QLabel;
 class QPushButton;
-class QVBoxLayout;
 
 namespace brinebell {
 
@@ -18,6 +19,8 @@ public:
     explicit FrontPage(QWidget* parent = nullptr);
 
     void setFault(const QString& words);  ///< why nothing is kept; empty: nothing is wrong
+    /// What waits for its seal check; empty: nothing. Where some is due, its button gets the keyboard.
+    void setSeals(const QString& words, bool isDue);
     void focusStart();
 
 signals:
@@ -27,11 +30,20 @@ signals:
     void kitchensWanted();
     void recipesWanted();
     void settingsWanted();
+    void sealsWanted();
+    void papersWanted();
+    void exchangeWanted();
 
 private:
-    QPushButton* addChoice(QVBoxLayout& page, const QString& text, const QString& what);
+    QFrame* buildSeals();
+    QPushButton* addChoice(const QString& text, const QString& what);
 
     QLabel* m_fault;
+    QFrame* m_seals;
+    QLabel* m_sealWords;
+    QPushButton* m_checkSeals;
+    bool m_sealsDue = false;
+    QGridLayout* m_choices;
     QPushButton* m_prepare;
 };
 

@@ -12,6 +12,8 @@
 #include <QStyle>
 #include <QVBoxLayout>
 
+#include "paper/PrintJob.h"
+
 namespace brinebell {
 
 namespace {

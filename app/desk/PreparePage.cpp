@@ -174,8 +174,11 @@ QHBoxLayout* PreparePage::buildButtons() {
     row->addSpacing(24);
     row->addWidget(m_rehearse);
     row->addWidget(m_speed);
+    m_papers = new QPushButton(tr("Pri&nt…"));
+    connect(m_papers, &QPushButton::clicked, this, &PreparePage::papersWanted);
     row->addStretch();
     row->addWidget(m_lists);
+    row->addWidget(m_papers);
     row->addWidget(m_makeAhead);
     return row;
 }

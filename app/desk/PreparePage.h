@@ -59,6 +59,7 @@ signals:
     void reviewWanted();
     void soundWanted();
     void listsWanted();
+    void papersWanted();
 
 protected:
     void paintEvent(QPaintEvent* event) override;
@@ -98,6 +99,7 @@ private:
     bool m_stoppedChoosing = false;
     QPlainTextEdit* m_notes;
     QPushButton* m_makeAhead;
+    QPushButton* m_papers;
     QPushButton* m_why;
     QPushButton* m_lists;
     QPushButton* m_live;

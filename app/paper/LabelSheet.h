@@ -35,13 +35,12 @@ struct NamedSheet {
 const std::vector<NamedSheet>& commonLabelSheets();
 
 /// One label for every jar of every load that may have one, beginning at place `first` (0 is top left) so that a sheet
-/// that was begun can be used up. The number of labels painted. Requires faultIn() empty and 0 <= first < columns x
-/// rows.
-int paintLabels(const std::vector<JarLabel>& labels, const LabelSheet& sheet, int first, QPagedPaintDevice& device);
+/// that was begun can be used up. `outlines`: the edges of the labels as well, to see where they fall. The number of
+/// labels painted. Requires faultIn() empty and 0 <= first < columns x rows.
+int paintLabels(const std::vector<JarLabel>& labels, const LabelSheet& sheet, int first, QPagedPaintDevice& device,
+                bool outlines = false);
 
-/// The same into a PDF, whole or not at all. Error: Io; InvalidInput for a sheet with a fault, or when no jar may have
-/// a label.
-Result<int> writeLabelsPdf(const std::vector<JarLabel>& labels, const LabelSheet& sheet, int first,
-                           const QString& path);
+/// How many labels that will be.
+int labelCount(const std::vector<JarLabel>& labels);
 
 }  // namespace brinebell

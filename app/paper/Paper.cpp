@@ -1,15 +1,13 @@
 #include "paper/Paper.h"
 
 #include <QAbstractTextDocumentLayout>
-#include <QBuffer>
 #include <QCoreApplication>
 #include <QLocale>
+#include <QPagedPaintDevice>
 #include <QPainter>
-#include <QPdfWriter>
 #include <QTextBlock>
 #include <QTextTable>
 
-#include "document/Document.h"
 #include "paper/SafetyNotice.h"
 
 namespace brinebell {
@@ -18,9 +16,8 @@ namespace {
 
 constexpr double kHeadingGrowth = 1.35;
 constexpr double kFootPoints = 7.5;
-constexpr double kMarginMillimetres = 15.0;
 constexpr double kFootMillimetres = 14.0;
-constexpr int kResolution = 300;  // dots per inch; text is vectors, only its rounding hangs on this
+constexpr double kFootLineMillimetres = 0.2;
 
 QFont fontOf(double points, bool strong = false) {
     QFont font(QStringLiteral("DejaVu Sans"));
@@ -79,31 +76,26 @@ void Paper::tickItem(const QString& text) {
     block(QStringLiteral("☐  ") + text, m_points, false, m_points / 3);
 }
 
-void Paper::fixed(const QString& text) {
-    for (const QString& line : text.split(QLatin1Char('\n'))) {
-        block(line, m_points, false, 0);
-        QTextCharFormat letters = m_cursor.charFormat();
-        QFont font(QStringLiteral("DejaVu Sans Mono"));
-        font.setPointSizeF(m_points);
-        letters.setFont(font);
-        m_cursor.movePosition(QTextCursor::StartOfBlock, QTextCursor::KeepAnchor);
-        m_cursor.setCharFormat(letters);
-        m_cursor.movePosition(QTextCursor::End);
-    }
+void Paper::note(const QString& text) {
+    constexpr double kSmaller = 0.85;
+    block(text, m_points * kSmaller, false, 0);
+    QTextBlockFormat format = m_cursor.blockFormat();
+    format.setLeftMargin(m_points * 2);
+    m_cursor.setBlockFormat(format);
 }
 
 void Paper::newPage() {
     m_breakBefore = true;
 }
 
-void Paper::table(const std::vector<QStringList>& rows, const std::vector<int>& shares) {
+void Paper::table(const std::vector<QStringList>& rows, const std::vector<int>& shares, Head head) {
     QTextTableFormat format;
-    format.setBorder(0.75);
+    format.setBorder(1);  // anything less is not drawn
     format.setBorderStyle(QTextFrameFormat::BorderStyle_Solid);
     format.setBorderCollapse(true);
     format.setBorderBrush(Qt::black);
     format.setCellPadding(m_points / 3);
-    format.setHeaderRowCount(1);
+    format.setHeaderRowCount(head == Head::FirstRow ? 1 : 0);
     format.setTopMargin(m_points / 2);
     format.setWidth(QTextLength(QTextLength::PercentageLength, 100));
     QVector<QTextLength> widths;
@@ -114,9 +106,9 @@ void Paper::table(const std::vector<QStringList>& rows, const std::vector<int>& 
     m_cursor.movePosition(QTextCursor::End);
     QTextTable* made = m_cursor.insertTable(static_cast<int>(rows.size()), static_cast<int>(shares.size()), format);
     for (std::size_t r = 0; r < rows.size(); ++r) {
-        QTextCharFormat letters;
-        letters.setFont(fontOf(m_points, r == 0));
         for (int c = 0; c < rows[r].size(); ++c) {
+            QTextCharFormat letters;
+            letters.setFont(fontOf(m_points, head == Head::FirstRow ? r == 0 : c == 0));
             made->cellAt(static_cast<int>(r), c).firstCursorPosition().insertText(rows[r][c], letters);
         }
     }
@@ -144,33 +136,18 @@ int Paper::paint(QPagedPaintDevice& device) const {
         painter.setClipRect(context.clip);
         text->documentLayout()->draw(&painter, context);
         painter.restore();
+        // A table leaves its own pen behind.
+        painter.setPen(QPen(Qt::black, dots(device, kFootLineMillimetres)));
         painter.setFont(fontOf(kFootPoints));
-        const QRectF line(0, body.height() + foot * 0.15, whole.width(), foot * 0.85);
-        painter.drawLine(line.topLeft(), line.topRight());
+        const QRectF line(0, body.height() + foot * 0.25, whole.width(), foot * 0.75);
+        const double above = body.height() + foot * 0.15;
+        painter.drawLine(QPointF(0, above), QPointF(whole.width(), above));
         const QString number =
             QCoreApplication::translate("Paper", "%1  ·  page %2 of %3").arg(m_title).arg(page + 1).arg(pages);
         painter.drawText(line, Qt::AlignLeft | Qt::AlignTop | Qt::TextWordWrap,
                          number + QLatin1Char('\n') + safetyNotice());
     }
     return pages;
-}
-
-Result<void> writePdf(const Paper& paper, const QString& path, const QPageSize& size) {
-    QByteArray bytes;
-    {
-        QBuffer buffer(&bytes);
-        buffer.open(QIODevice::WriteOnly);
-        QPdfWriter writer(&buffer);
-        writer.setResolution(kResolution);
-        writer.setPageSize(size);
-        writer.setPageMargins(QMarginsF(kMarginMillimetres, kMarginMillimetres, kMarginMillimetres, kMarginMillimetres),
-                              QPageLayout::Millimeter);
-        writer.setTitle(paper.title());
-        writer.setCreator(QStringLiteral("Brinebell"));
-        paper.paint(writer);
-    }
-    return writeFileWhole(path.toStdString(),
-                          std::string_view(bytes.constData(), static_cast<std::size_t>(bytes.size())));
 }
 
 QPageSize usualPageSize() {

@@ -26,11 +26,14 @@ public:
     void paragraph(const QString& text, bool strong = false);
     void item(const QString& text);      ///< of a list, with a dash
     void tickItem(const QString& text);  ///< with a box to tick
-    void fixed(const QString& text);     ///< line by line in letters of one width
+    void note(const QString& text);      ///< smaller, below the item it belongs to
     void newPage();                      ///< what comes next begins a page
-    /// Rows of equal length; the first row is the head and stands again on every page. `shares` of the width, in per
-    /// cent.
-    void table(const std::vector<QStringList>& rows, const std::vector<int>& shares);
+    enum class Head {
+        FirstRow,     ///< stands again on every page
+        FirstColumn,  ///< names of what stands beside them
+    };
+    /// Rows of equal length. `shares` of the width, in per cent.
+    void table(const std::vector<QStringList>& rows, const std::vector<int>& shares, Head head = Head::FirstRow);
 
     const QString& title() const { return m_title; }
     QString plainText() const { return m_text->toPlainText(); }
@@ -47,9 +50,6 @@ private:
     QTextCursor m_cursor;
     bool m_breakBefore = false;
 };
-
-/// Makes the file whole or leaves what was there. `size`: A4, Letter, … Error: Io.
-Result<void> writePdf(const Paper& paper, const QString& path, const QPageSize& size);
 
 /// The size of paper that is usual where the machine stands.
 QPageSize usualPageSize();

@@ -16,8 +16,9 @@ Paper handoutPaper(const Network& network);
 /// The batch record, as core/logbook/BatchRecord.h tells it. Error: Corrupt.
 Result<Paper> batchRecordPaper(const SessionRecord& record);
 
-/// What the class leader reports afterwards: place, hours planned and taught, dishes, loads, points said; people
-/// attending stand as a line to fill in when `attendance` is not known. Error: Corrupt.
-Result<Paper> classReportPaper(const SessionRecord& record, std::optional<int> attendance);
+/// What the class leader reports afterwards: place, hours planned and taught, people and hours as they were told
+/// (ReportFigure), jars by canner and by their seals, questions, points said, and a list of those who came to fill in.
+/// What nobody told stands as a line to write on. Error: Corrupt.
+Result<Paper> classReportPaper(const SessionRecord& record);
 
 }  // namespace brinebell

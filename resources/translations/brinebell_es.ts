@@ -2,6 +2,61 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es">
 <context>
+    <name>AfterWords</name>
+    <message>
+        <source>put into the refrigerator</source>
+        <translation>puestos en el refrigerador</translation>
+    </message>
+    <message>
+        <source>frozen</source>
+        <translation>congelados</translation>
+    </message>
+    <message>
+        <source>processed again within 24 hours, full time, new lid</source>
+        <translation>procesados otra vez dentro de 24 horas, tiempo completo, tapa nueva</translation>
+    </message>
+    <message>
+        <source>thrown away</source>
+        <translation>tirados</translation>
+    </message>
+    <message>
+        <source>kept to be shown</source>
+        <translation>guardados para mostrar</translation>
+    </message>
+    <message>
+        <source>eaten</source>
+        <translation>consumidos</translation>
+    </message>
+    <message>
+        <source>taken home</source>
+        <translation>llevados a casa</translation>
+    </message>
+    <message>
+        <source>taken home before the seals were tested</source>
+        <translation>llevados a casa antes de probar los sellos</translation>
+    </message>
+    <message>
+        <source>People attending</source>
+        <translation>Personas que asistieron</translation>
+    </message>
+    <message>
+        <source>Of them, new to canning</source>
+        <translation>De ellas, nuevas en la conserva</translation>
+    </message>
+    <message>
+        <source>Teacher's hours, with getting ready and clearing up</source>
+        <translation>Horas de quien enseña, con preparación y limpieza</translation>
+    </message>
+    <message>
+        <source>Volunteers' hours, all together</source>
+        <translation>Horas de voluntarios, todos juntos</translation>
+    </message>
+    <message>
+        <source>Accidents</source>
+        <translation>Accidentes</translation>
+    </message>
+</context>
+<context>
     <name>AudienceWords</name>
     <message>
         <source>The time counts only from a full rolling boil.</source>
@@ -416,6 +471,109 @@ están dentro</translation>
     </message>
 </context>
 <context>
+    <name>ClassReport</name>
+    <message>
+        <source>not ended</source>
+        <translation>sin terminar</translation>
+    </message>
+    <message>
+        <source>Class, hours planned</source>
+        <translation>Clase, horas previstas</translation>
+    </message>
+    <message>
+        <source>Class, hours taught</source>
+        <translation>Clase, horas impartidas</translation>
+    </message>
+    <message>
+        <source>Kitchen, hours</source>
+        <translation>Cocina, horas</translation>
+    </message>
+    <message>
+        <source>Contact hours (people times hours taught)</source>
+        <translation>Horas de contacto (personas por horas impartidas)</translation>
+    </message>
+    <message>
+        <source>Jars canned: %1, %2</source>
+        <translation>Frascos envasados: %1, %2</translation>
+    </message>
+    <message>
+        <source>%1: %2 sealed, %3 not sealed, %4 broken, %5 not checked yet</source>
+        <translation>%1: %2 sellados, %3 sin sellar, %4 rotos, %5 aún sin revisar</translation>
+    </message>
+    <message>
+        <source>Jars set aside</source>
+        <translation>Frascos apartados</translation>
+    </message>
+    <message>
+        <source>Stops for questions, questions put off</source>
+        <translation>Pausas para preguntas, preguntas aplazadas</translation>
+    </message>
+    <message>
+        <source>Points said</source>
+        <translation>Puntos dichos</translation>
+    </message>
+    <message>
+        <source>NOT said</source>
+        <translation>NO dicho</translation>
+    </message>
+    <message>
+        <source>Who came</source>
+        <translation>Quiénes vinieron</translation>
+    </message>
+    <message>
+        <source>Skill from 1 (never canned) to 5 (cans every year). Ask for no more than your office needs.</source>
+        <translation>Experiencia de 1 (nunca ha envasado) a 5 (envasa cada año). No pida más de lo que su oficina necesita.</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Nombre</translation>
+    </message>
+    <message>
+        <source>County or town</source>
+        <translation>Condado o ciudad</translation>
+    </message>
+    <message>
+        <source>New or returning</source>
+        <translation>Nuevo o repite</translation>
+    </message>
+    <message>
+        <source>Skill before</source>
+        <translation>Antes</translation>
+    </message>
+    <message>
+        <source>Skill after</source>
+        <translation>Después</translation>
+    </message>
+    <message>
+        <source>Class report: %1</source>
+        <translation>Informe de la clase: %1</translation>
+    </message>
+    <message>
+        <source>REHEARSAL: no class was held</source>
+        <translation>ENSAYO: no se impartió ninguna clase</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Lugar</translation>
+    </message>
+    <message>
+        <source>Teacher</source>
+        <translation>Quien enseña</translation>
+    </message>
+    <message>
+        <source>Started</source>
+        <translation>Comienzo</translation>
+    </message>
+    <message>
+        <source>Dish</source>
+        <translation>Plato</translation>
+    </message>
+    <message>
+        <source>%1, %2 jars planned (%3)</source>
+        <translation>%1, %2 frascos previstos (%3)</translation>
+    </message>
+</context>
+<context>
     <name>DeskWords</name>
     <message>
         <source>quarter-pint</source>
@@ -604,6 +762,32 @@ Un tiempo de procesamiento solo cuenta desde un hervor pleno (o vapor, o presió
         <source>Choose a session to see how it went beside its plan: each step as planned and as lived. Nothing here changes what was lived.</source>
         <translation>Elija una sesión para ver cómo fue junto a su plan: cada paso como se planeó y como se vivió. Nada aquí cambia lo vivido.</translation>
     </message>
+    <message>
+        <source>Seal check</source>
+        <translation>Revisión de sellos</translation>
+    </message>
+    <message>
+        <source>Jars cool for 12 to 24 hours, then somebody presses every lid. Count each load: sealed, not sealed, broken; they must add up. Say what was done with the unsealed ones, which can be saved for 24 hours, and who looked. Each load is saved by itself; what is left is asked for again at the next start.
+A count that was wrong is corrected by another one: both stay in the batch record.</source>
+        <translation>Los frascos se enfrían de 12 a 24 horas y luego alguien presiona cada tapa. Cuente cada carga: sellados, sin sellar, rotos; deben sumar el total. Diga qué se hizo con los no sellados, que pueden salvarse durante 24 horas, y quién los revisó. Cada carga se guarda por sí sola; lo que falta se pregunta otra vez en el próximo inicio.
+Un recuento equivocado se corrige con otro: ambos quedan en el registro del lote.</translation>
+    </message>
+    <message>
+        <source>Papers</source>
+        <translation>Papeles</translation>
+    </message>
+    <message>
+        <source>The first three papers are of a class that is planned, the others of a session that was taught. What you see is what is printed, or saved as PDF. Labels take the measures of your sheet: print one on plain paper first and hold it against the labels. The figures of the report are kept in the logbook.</source>
+        <translation>Los tres primeros papeles son de una clase prevista, los demás de una sesión impartida. Lo que ve es lo que se imprime o se guarda como PDF. Las etiquetas usan las medidas de su hoja: imprima antes una en papel común y póngala sobre las etiquetas. Los datos del informe se guardan en la bitácora.</translation>
+    </message>
+    <message>
+        <source>Export and import</source>
+        <translation>Exportar e importar</translation>
+    </message>
+    <message>
+        <source>CSV is for spreadsheets, JSON holds all of a session and can be brought in elsewhere. Import takes such JSON files and whole logbooks. A session that is here already stays once; what does not hold together is refused with its reason, and nothing else is touched by it.</source>
+        <translation>CSV es para hojas de cálculo; JSON contiene toda una sesión y puede incorporarse en otro lugar. Importar admite esos archivos JSON y bitácoras enteras. Una sesión que ya está aquí queda una sola vez; lo que no es coherente se rechaza con su motivo, y nada más se ve afectado.</translation>
+    </message>
 </context>
 <context>
     <name>KeyWords</name>
@@ -685,6 +869,81 @@ Un tiempo de procesamiento solo cuenta desde un hervor pleno (o vapor, o presió
     </message>
 </context>
 <context>
+    <name>LabelSheetWords</name>
+    <message>
+        <source>Best by: not recorded</source>
+        <translation>Mejor antes de: sin anotar</translation>
+    </message>
+    <message>
+        <source>Best by %1 (%2)</source>
+        <translation>Mejor antes del %1 (%2)</translation>
+    </message>
+    <message>
+        <source>Best by: %1, from the day canned</source>
+        <translation>Mejor antes de: %1, desde el día de envasado</translation>
+    </message>
+    <message>
+        <source>REHEARSAL – not for a jar</source>
+        <translation>ENSAYO – no es para un frasco</translation>
+    </message>
+    <message>
+        <source>Canned %1  ·  lot %2</source>
+        <translation>Envasado %1  ·  lote %2</translation>
+    </message>
+    <message>
+        <source>Allergens: %1</source>
+        <translation>Alérgenos: %1</translation>
+    </message>
+    <message>
+        <source>Seal: checked %1</source>
+        <translation>Sello: revisado %1</translation>
+    </message>
+    <message>
+        <source>Seal: check by %1</source>
+        <translation>Sello: revisar antes del %1</translation>
+    </message>
+    <message>
+        <source>Refrigerate after opening. Made at %1</source>
+        <translation>Refrigere después de abrir. Hecho en %1</translation>
+    </message>
+    <message>
+        <source>a sheet has 1 to 500 labels</source>
+        <translation>una hoja tiene de 1 a 500 etiquetas</translation>
+    </message>
+    <message>
+        <source>a measure of the sheet is not a number</source>
+        <translation>una medida de la hoja no es un número</translation>
+    </message>
+    <message>
+        <source>a label is at least 15 mm wide and 10 mm high</source>
+        <translation>una etiqueta mide al menos 15 mm de ancho y 10 mm de alto</translation>
+    </message>
+    <message>
+        <source>the labels would overlap</source>
+        <translation>las etiquetas se encimarían</translation>
+    </message>
+    <message>
+        <source>the labels need %1 x %2 mm and the page has %3 x %4 mm</source>
+        <translation>las etiquetas necesitan %1 x %2 mm y la página tiene %3 x %4 mm</translation>
+    </message>
+    <message>
+        <source>30 on Letter, 66.7 x 25.4 mm</source>
+        <translation>30 en Carta, 66,7 x 25,4 mm</translation>
+    </message>
+    <message>
+        <source>10 on Letter, 101.6 x 50.8 mm</source>
+        <translation>10 en Carta, 101,6 x 50,8 mm</translation>
+    </message>
+    <message>
+        <source>21 on A4, 63.5 x 38.1 mm</source>
+        <translation>21 en A4, 63,5 x 38,1 mm</translation>
+    </message>
+    <message>
+        <source>8 on A4, 99.1 x 67.7 mm</source>
+        <translation>8 en A4, 99,1 x 67,7 mm</translation>
+    </message>
+</context>
+<context>
     <name>ListWords</name>
     <message>
         <source>%1 (optional)</source>
@@ -760,6 +1019,97 @@ Un tiempo de procesamiento solo cuenta desde un hervor pleno (o vapor, o presió
     <message>
         <source>%1  ·  page %2 of %3</source>
         <translation>%1  ·  página %2 de %3</translation>
+    </message>
+</context>
+<context>
+    <name>PapersWords</name>
+    <message>
+        <source>teacher</source>
+        <translation>docente</translation>
+    </message>
+    <message>
+        <source>helper %1</source>
+        <translation>ayudante %1</translation>
+    </message>
+    <message>
+        <source>End: %1</source>
+        <translation>Fin: %1</translation>
+    </message>
+    <message>
+        <source>Time</source>
+        <translation>Hora</translation>
+    </message>
+    <message>
+        <source>Who</source>
+        <translation>Quién</translation>
+    </message>
+    <message>
+        <source>What</source>
+        <translation>Qué</translation>
+    </message>
+    <message>
+        <source>Look for</source>
+        <translation>Busque</translation>
+    </message>
+    <message>
+        <source>(every %1 to %2)</source>
+        <translation>(cada %1 a %2)</translation>
+    </message>
+    <message>
+        <source>To be said</source>
+        <translation>Hay que decir</translation>
+    </message>
+    <message>
+        <source>%1, %2 pack, %3: %4 at %5. Table: %6. Source: %7</source>
+        <translation>%1, envasado %2, %3: %4 a %5. Tabla: %6. Fuente: %7</translation>
+    </message>
+    <message>
+        <source>Look for: %1.</source>
+        <translation>Busque: %1.</translation>
+    </message>
+    <message>
+        <source>Caution: %1</source>
+        <translation>Cuidado: %1</translation>
+    </message>
+    <message>
+        <source>For %1 jars (%2). Source: %3</source>
+        <translation>Para %1 frascos (%2). Fuente: %3</translation>
+    </message>
+    <message>
+        <source>Processing</source>
+        <translation>Procesamiento</translation>
+    </message>
+    <message>
+        <source>Storage: %1. Shelf life: %2. Refrigerate after opening.</source>
+        <translation>Guardar: %1. Duración: %2. Refrigere después de abrir.</translation>
+    </message>
+    <message>
+        <source>Allergens: %1</source>
+        <translation>Alérgenos: %1</translation>
+    </message>
+    <message>
+        <source>Run sheet: %1</source>
+        <translation>Hoja de ruta: %1</translation>
+    </message>
+    <message>
+        <source>%1, %2. Class ends %3, kitchen ends %4. Stays to the end: %5.</source>
+        <translation>%1, %2. La clase termina a las %3, la cocina a las %4. Se queda hasta el final: %5.</translation>
+    </message>
+    <message>
+        <source>nobody named</source>
+        <translation>nadie nombrado</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>To take home</source>
+        <translation>Para llevar a casa</translation>
+    </message>
+    <message>
+        <source>What is empty was not recorded: write it in.</source>
+        <translation>Lo que está vacío no se anotó: escríbalo a mano.</translation>
     </message>
 </context>
 <context>
@@ -1877,193 +2227,6 @@ La mitad de %2 ensayos termina a las %3
     </message>
 </context>
 <context>
-    <name>brinebell</name>
-    <message>
-        <source>REHEARSAL – not for a jar</source>
-        <translation>ENSAYO – no es para un frasco</translation>
-    </message>
-    <message>
-        <source>Canned %1  ·  lot %2</source>
-        <translation>Envasado %1  ·  lote %2</translation>
-    </message>
-    <message>
-        <source>Keeps: %1</source>
-        <translation>Conservación: %1</translation>
-    </message>
-    <message>
-        <source>Allergens: %1</source>
-        <translation>Alérgenos: %1</translation>
-    </message>
-    <message>
-        <source>Seal: %1</source>
-        <translation>Sello: %1</translation>
-    </message>
-    <message>
-        <source>Refrigerate after opening. Made at %1</source>
-        <translation>Refrigere después de abrir. Hecho en %1</translation>
-    </message>
-    <message>
-        <source>a sheet has 1 to 500 labels</source>
-        <translation>una hoja tiene de 1 a 500 etiquetas</translation>
-    </message>
-    <message>
-        <source>a label is at least 15 mm wide and 10 mm high</source>
-        <translation>una etiqueta mide al menos 15 mm de ancho y 10 mm de alto</translation>
-    </message>
-    <message>
-        <source>the labels would overlap</source>
-        <translation>las etiquetas se encimarían</translation>
-    </message>
-    <message>
-        <source>the labels need %1 x %2 mm and the page has %3 x %4 mm</source>
-        <translation>las etiquetas necesitan %1 x %2 mm y la página tiene %3 x %4 mm</translation>
-    </message>
-    <message>
-        <source>teacher</source>
-        <translation>docente</translation>
-    </message>
-    <message>
-        <source>helper %1</source>
-        <translation>ayudante %1</translation>
-    </message>
-    <message>
-        <source>End: %1</source>
-        <translation>Fin: %1</translation>
-    </message>
-    <message>
-        <source>Time</source>
-        <translation>Hora</translation>
-    </message>
-    <message>
-        <source>Who</source>
-        <translation>Quién</translation>
-    </message>
-    <message>
-        <source>What</source>
-        <translation>Qué</translation>
-    </message>
-    <message>
-        <source>Look for</source>
-        <translation>Busque</translation>
-    </message>
-    <message>
-        <source>(every %1 to %2)</source>
-        <translation>(cada %1 a %2)</translation>
-    </message>
-    <message>
-        <source>To be said</source>
-        <translation>Hay que decir</translation>
-    </message>
-    <message>
-        <source>%1, %2 pack, %3: %4 at %5. Table: %6. Source: %7</source>
-        <translation>%1, envasado %2, %3: %4 a %5. Tabla: %6. Fuente: %7</translation>
-    </message>
-    <message>
-        <source>Look for: %1.</source>
-        <translation>Busque: %1.</translation>
-    </message>
-    <message>
-        <source>Caution: %1</source>
-        <translation>Cuidado: %1</translation>
-    </message>
-    <message>
-        <source>For %1 jars (%2). Source: %3</source>
-        <translation>Para %1 frascos (%2). Fuente: %3</translation>
-    </message>
-    <message>
-        <source>Processing</source>
-        <translation>Procesamiento</translation>
-    </message>
-    <message>
-        <source>Storage: %1. Shelf life: %2. Refrigerate after opening.</source>
-        <translation>Guardar: %1. Duración: %2. Refrigere después de abrir.</translation>
-    </message>
-    <message>
-        <source>not ended</source>
-        <translation>no terminada</translation>
-    </message>
-    <message>
-        <source>Run sheet: %1</source>
-        <translation>Hoja de ruta: %1</translation>
-    </message>
-    <message>
-        <source>%1, %2. Class ends %3, kitchen ends %4. Stays to the end: %5.</source>
-        <translation>%1, %2. La clase termina a las %3, la cocina a las %4. Se queda hasta el final: %5.</translation>
-    </message>
-    <message>
-        <source>nobody named</source>
-        <translation>nadie nombrado</translation>
-    </message>
-    <message>
-        <source>%1, %2</source>
-        <translation>%1, %2</translation>
-    </message>
-    <message>
-        <source>To take home</source>
-        <translation>Para llevar a casa</translation>
-    </message>
-    <message>
-        <source>Batch record</source>
-        <translation>Registro del lote</translation>
-    </message>
-    <message>
-        <source>Class report: %1</source>
-        <translation>Informe de la clase: %1</translation>
-    </message>
-    <message>
-        <source>REHEARSAL: no class was held</source>
-        <translation>ENSAYO: no se dio ninguna clase</translation>
-    </message>
-    <message>
-        <source>Entry</source>
-        <translation>Dato</translation>
-    </message>
-    <message>
-        <source>Place</source>
-        <translation>Lugar</translation>
-    </message>
-    <message>
-        <source>Teacher</source>
-        <translation>Docente</translation>
-    </message>
-    <message>
-        <source>Started</source>
-        <translation>Empezó</translation>
-    </message>
-    <message>
-        <source>Class, hours planned</source>
-        <translation>Clase, horas previstas</translation>
-    </message>
-    <message>
-        <source>Class, hours taught</source>
-        <translation>Clase, horas dadas</translation>
-    </message>
-    <message>
-        <source>Kitchen, hours</source>
-        <translation>Cocina, horas</translation>
-    </message>
-    <message>
-        <source>People attending</source>
-        <translation>Asistentes</translation>
-    </message>
-    <message>
-        <source>Dish</source>
-        <translation>Plato</translation>
-    </message>
-    <message>
-        <source>%1, %2 jars (%3)</source>
-        <translation>%1, %2 frascos (%3)</translation>
-    </message>
-    <message>
-        <source>Must-say points said</source>
-        <translation>Puntos obligados dichos</translation>
-    </message>
-    <message>
-        <source>NOT said</source>
-        <translation>SIN DECIR</translation>
-    </message>
-</context>
-<context>
     <name>brinebell::AltitudePage</name>
     <message>
         <source>Why this altitude needs more</source>
@@ -2383,6 +2546,97 @@ La mitad de %2 ensayos termina a las %3
     </message>
 </context>
 <context>
+    <name>brinebell::ExchangePage</name>
+    <message>
+        <source>What became of each</source>
+        <translation>Qué fue de cada una</translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation>Archivo</translation>
+    </message>
+    <message>
+        <source>Session</source>
+        <translation>Sesión</translation>
+    </message>
+    <message>
+        <source>What became of it</source>
+        <translation>Resultado</translation>
+    </message>
+    <message>
+        <source>Export and import</source>
+        <translation>Exportar e importar</translation>
+    </message>
+    <message>
+        <source>Choose one session or several to save them. Import takes sessions that were saved as JSON, and whole logbooks of other teachers; the same session twice is one.</source>
+        <translation>Elija una o varias sesiones para guardarlas. Importar admite sesiones guardadas como JSON y bitácoras enteras de otras personas que enseñan; la misma sesión dos veces es una sola.</translation>
+    </message>
+    <message>
+        <source>&amp;Front page</source>
+        <translation>Página de &amp;inicio</translation>
+    </message>
+    <message>
+        <source>&amp;Import…</source>
+        <translation>I&amp;mportar…</translation>
+    </message>
+    <message>
+        <source>Save as &amp;CSV…</source>
+        <translation>Guardar como &amp;CSV…</translation>
+    </message>
+    <message>
+        <source>Save as &amp;JSON…</source>
+        <translation>Guardar como &amp;JSON…</translation>
+    </message>
+    <message>
+        <source>Save into a folder</source>
+        <translation>Guardar en una carpeta</translation>
+    </message>
+    <message>
+        <source>Saved: %1</source>
+        <translation>Guardado: %1</translation>
+    </message>
+    <message>
+        <source>%1 sessions saved into %2</source>
+        <translation>%1 sesiones guardadas en %2</translation>
+    </message>
+    <message>
+        <source>Import sessions</source>
+        <translation>Importar sesiones</translation>
+    </message>
+    <message>
+        <source>Sessions and logbooks (*.json *.sqlite);;All files (*)</source>
+        <translation>Sesiones y bitácoras (*.json *.sqlite);;Todos los archivos (*)</translation>
+    </message>
+    <message>
+        <source>Refused: %1</source>
+        <translation>Rechazada: %1</translation>
+    </message>
+    <message>
+        <source>brought in</source>
+        <translation>incorporada</translation>
+    </message>
+    <message>
+        <source>was here already</source>
+        <translation>ya estaba aquí</translation>
+    </message>
+    <message>
+        <source>Not saved: %1</source>
+        <translation>No se guardó: %1</translation>
+    </message>
+    <message>
+        <source>Importing…</source>
+        <translation>Importando…</translation>
+    </message>
+    <message>
+        <source>Nothing was imported: %1</source>
+        <translation>No se importó nada: %1</translation>
+    </message>
+    <message>
+        <source>%1 brought in, %2 here already, %3 refused.</source>
+        <translation>%1 incorporadas, %2 ya estaban aquí, %3 rechazadas.</translation>
+    </message>
+</context>
+<context>
     <name>brinebell::FrontPage</name>
     <message>
         <source>What is on today?</source>
@@ -2440,6 +2694,26 @@ La mitad de %2 ensayos termina a las %3
         <source>F1 explains the page you are on, everywhere.</source>
         <translation>F1 explica la página en la que está, en todas partes.</translation>
     </message>
+    <message>
+        <source>Pr&amp;int</source>
+        <translation>I&amp;mprimir</translation>
+    </message>
+    <message>
+        <source>Run sheet, shopping list and handout; batch record, labels and report.</source>
+        <translation>Hoja de ruta, lista de compras y hoja para asistentes; registro del lote, etiquetas e informe.</translation>
+    </message>
+    <message>
+        <source>&amp;Export and import</source>
+        <translation>&amp;Exportar e importar</translation>
+    </message>
+    <message>
+        <source>Save sessions as files, bring in those of other teachers.</source>
+        <translation>Guarde sesiones como archivos, incorpore las de otras personas.</translation>
+    </message>
+    <message>
+        <source>Check the &amp;seals (S)</source>
+        <translation>Revisar los se&amp;llos (S)</translation>
+    </message>
 </context>
 <context>
     <name>brinebell::HelpPanel</name>
@@ -2465,6 +2739,81 @@ La mitad de %2 ensayos termina a las %3
     <message>
         <source>Outline to lay the card or the ruler against</source>
         <translation>Contorno para poner encima la tarjeta o la regla</translation>
+    </message>
+</context>
+<context>
+    <name>brinebell::LabelForm</name>
+    <message>
+        <source>Sheet</source>
+        <translation>Hoja</translation>
+    </message>
+    <message>
+        <source>Sheets</source>
+        <translation>Hojas</translation>
+    </message>
+    <message>
+        <source>as measured below</source>
+        <translation>según las medidas de abajo</translation>
+    </message>
+    <message>
+        <source>Paper of the labels</source>
+        <translation>Papel de las etiquetas</translation>
+    </message>
+    <message>
+        <source>Sizes</source>
+        <translation>Tamaños</translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation>Papel</translation>
+    </message>
+    <message>
+        <source>Labels across</source>
+        <translation>Etiquetas a lo ancho</translation>
+    </message>
+    <message>
+        <source>Labels down</source>
+        <translation>Etiquetas a lo alto</translation>
+    </message>
+    <message>
+        <source>Width of a label</source>
+        <translation>Ancho de una etiqueta</translation>
+    </message>
+    <message>
+        <source>Height of a label</source>
+        <translation>Alto de una etiqueta</translation>
+    </message>
+    <message>
+        <source>Margin at the left</source>
+        <translation>Margen izquierdo</translation>
+    </message>
+    <message>
+        <source>Margin at the top</source>
+        <translation>Margen superior</translation>
+    </message>
+    <message>
+        <source>Gap between columns</source>
+        <translation>Separación entre columnas</translation>
+    </message>
+    <message>
+        <source>Gap between rows</source>
+        <translation>Separación entre filas</translation>
+    </message>
+    <message>
+        <source>First label to print</source>
+        <translation>Primera etiqueta que se imprime</translation>
+    </message>
+    <message>
+        <source> mm</source>
+        <translation> mm</translation>
+    </message>
+    <message>
+        <source>the sheet has %1 labels, so the first cannot be no. %2</source>
+        <translation>la hoja tiene %1 etiquetas, así que la primera no puede ser la n.º %2</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <translation>Carta</translation>
     </message>
 </context>
 <context>
@@ -2690,6 +3039,153 @@ La mitad de %2 ensayos termina a las %3
     </message>
 </context>
 <context>
+    <name>brinebell::PaperPage</name>
+    <message>
+        <source>Run sheet, in large type for the counter</source>
+        <translation>Hoja de ruta, en letra grande para el mostrador</translation>
+    </message>
+    <message>
+        <source>Equipment and shopping list</source>
+        <translation>Lista de equipo y de compras</translation>
+    </message>
+    <message>
+        <source>Handout for those who attend</source>
+        <translation>Hoja para quienes asisten</translation>
+    </message>
+    <message>
+        <source>Batch record</source>
+        <translation>Registro del lote</translation>
+    </message>
+    <message>
+        <source>Jar labels</source>
+        <translation>Etiquetas de los frascos</translation>
+    </message>
+    <message>
+        <source>Class report</source>
+        <translation>Informe de la clase</translation>
+    </message>
+    <message>
+        <source>Papers</source>
+        <translation>Papeles</translation>
+    </message>
+    <message>
+        <source>&amp;Front page</source>
+        <translation>Página de &amp;inicio</translation>
+    </message>
+    <message>
+        <source>Class</source>
+        <translation>Clase</translation>
+    </message>
+    <message>
+        <source>Classes</source>
+        <translation>Clases</translation>
+    </message>
+    <message>
+        <source>&amp;Open a class file…</source>
+        <translation>&amp;Abrir un archivo de clase…</translation>
+    </message>
+    <message>
+        <source>Of the class</source>
+        <translation>De la clase</translation>
+    </message>
+    <message>
+        <source>not told</source>
+        <translation>sin indicar</translation>
+    </message>
+    <message>
+        <source> min</source>
+        <translation> min</translation>
+    </message>
+    <message>
+        <source>&amp;Keep these in the logbook</source>
+        <translation>Guardar en la &amp;bitácora</translation>
+    </message>
+    <message>
+        <source>Preview</source>
+        <translation>Vista previa</translation>
+    </message>
+    <message>
+        <source>Size of the paper</source>
+        <translation>Tamaño del papel</translation>
+    </message>
+    <message>
+        <source>Sizes</source>
+        <translation>Tamaños</translation>
+    </message>
+    <message>
+        <source>&amp;Larger</source>
+        <translation>Ma&amp;yor</translation>
+    </message>
+    <message>
+        <source>S&amp;maller</source>
+        <translation>M&amp;enor</translation>
+    </message>
+    <message>
+        <source>&amp;Whole page</source>
+        <translation>Página &amp;completa</translation>
+    </message>
+    <message>
+        <source>&amp;Save as PDF…</source>
+        <translation>&amp;Guardar como PDF…</translation>
+    </message>
+    <message>
+        <source>&amp;Print…</source>
+        <translation>Im&amp;primir…</translation>
+    </message>
+    <message>
+        <source>Open a class file</source>
+        <translation>Abrir un archivo de clase</translation>
+    </message>
+    <message>
+        <source>Class files (*.toml)</source>
+        <translation>Archivos de clase (*.toml)</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>No jar of this session may have a label. %1</source>
+        <translation>Ningún frasco de esta sesión puede llevar etiqueta. %1</translation>
+    </message>
+    <message>
+        <source>No class is chosen.</source>
+        <translation>No hay ninguna clase elegida.</translation>
+    </message>
+    <message>
+        <source>No session is chosen.</source>
+        <translation>No hay ninguna sesión elegida.</translation>
+    </message>
+    <message>
+        <source>Save as PDF</source>
+        <translation>Guardar como PDF</translation>
+    </message>
+    <message>
+        <source>Saved: %1</source>
+        <translation>Guardado: %1</translation>
+    </message>
+    <message>
+        <source>Not saved: %1</source>
+        <translation>No se guardó: %1</translation>
+    </message>
+    <message>
+        <source>The printer did not take it. Save it as a PDF and print that.</source>
+        <translation>La impresora no lo aceptó. Guárdelo como PDF e imprima ese archivo.</translation>
+    </message>
+    <message>
+        <source>Sent to the printer.</source>
+        <translation>Enviado a la impresora.</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <translation>Carta</translation>
+    </message>
+    <message>
+        <source>Nothing was kept: %1</source>
+        <translation>No se guardó nada: %1</translation>
+    </message>
+</context>
+<context>
     <name>brinebell::PauseBanner</name>
     <message>
         <source>QUESTIONS: hands stop, pots run on</source>
@@ -2837,6 +3333,10 @@ La mitad de %2 ensayos termina a las %3
     <message>
         <source>L&amp;ists…</source>
         <translation>L&amp;istas…</translation>
+    </message>
+    <message>
+        <source>Pri&amp;nt…</source>
+        <translation>I&amp;mprimir…</translation>
     </message>
 </context>
 <context>
@@ -3753,6 +4253,181 @@ La mitad de %2 ensayos termina a las %3
     </message>
 </context>
 <context>
+    <name>brinebell::SealPage</name>
+    <message>
+        <source>Still cooling: leave the jars alone until %1</source>
+        <translation>Aún se enfrían: no toque los frascos hasta el %1</translation>
+    </message>
+    <message>
+        <source>Due now, and until %1</source>
+        <translation>Toca ahora, y hasta el %1</translation>
+    </message>
+    <message>
+        <source>Late: it was due until %1</source>
+        <translation>Con retraso: tocaba hasta el %1</translation>
+    </message>
+    <message>
+        <source>The 24 hours were over on %1. A jar that is found unsealed only now can no longer be saved: throw its food away without tasting it. Choose another line only for what was done in time.</source>
+        <translation>Las 24 horas terminaron el %1. Un frasco que se halla sin sellar solo ahora ya no puede salvarse: tire su contenido sin probarlo. Elija otra línea solo por lo que se hizo a tiempo.</translation>
+    </message>
+    <message>
+        <source>An unsealed jar must be dealt with within 24 hours, so until %1: refrigerate it and use it within days; or freeze it with room at the top; or look for nicks in the rim, take a new lid and process it again for the full time.</source>
+        <translation>Un frasco sin sellar debe atenderse dentro de 24 horas, o sea hasta el %1: refrigérelo y consúmalo en pocos días; o congélelo dejando espacio arriba; o revise el borde por si está mellado, ponga una tapa nueva y procéselo otra vez por el tiempo completo.</translation>
+    </message>
+    <message>
+        <source>Check the seals</source>
+        <translation>Revisar los sellos</translation>
+    </message>
+    <message>
+        <source>Loads whose seals are not checked yet</source>
+        <translation>Cargas cuyos sellos aún no se han revisado</translation>
+    </message>
+    <message>
+        <source>&amp;Front page</source>
+        <translation>Página de &amp;inicio</translation>
+    </message>
+    <message>
+        <source>The seals were &amp;tested</source>
+        <translation>Se &amp;probaron los sellos</translation>
+    </message>
+    <message>
+        <source>The jars went &amp;home before anybody could test them</source>
+        <translation>Los frascos se fueron a &amp;casa antes de que alguien pudiera probarlos</translation>
+    </message>
+    <message>
+        <source>&amp;Save this load</source>
+        <translation>&amp;Guardar esta carga</translation>
+    </message>
+    <message>
+        <source>Take the bands off. Press the middle of each lid: a sealed lid curves down and does not move. Tapped with a spoon it rings clear. Do not tighten bands, and do not open a jar to fill it up.</source>
+        <translation>Quite los aros. Presione el centro de cada tapa: una tapa sellada se curva hacia abajo y no se mueve. Golpeada con una cuchara suena clara. No apriete los aros ni abra un frasco para rellenarlo.</translation>
+    </message>
+    <message>
+        <source>Sealed</source>
+        <translation>Sellados</translation>
+    </message>
+    <message>
+        <source>Not sealed</source>
+        <translation>Sin sellar</translation>
+    </message>
+    <message>
+        <source>Broken</source>
+        <translation>Rotos</translation>
+    </message>
+    <message>
+        <source>&amp;All sealed</source>
+        <translation>&amp;Todos sellados</translation>
+    </message>
+    <message>
+        <source>The unsealed ones were</source>
+        <translation>Los no sellados fueron</translation>
+    </message>
+    <message>
+        <source>choose what was done</source>
+        <translation>elija qué se hizo</translation>
+    </message>
+    <message>
+        <source>The sealed ones were</source>
+        <translation>Los sellados fueron</translation>
+    </message>
+    <message>
+        <source>not said</source>
+        <translation>sin indicar</translation>
+    </message>
+    <message>
+        <source>Checked by</source>
+        <translation>Revisó</translation>
+    </message>
+    <message>
+        <source>They have not cooled 12 hours; &amp;count them all the same</source>
+        <translation>No se han enfriado 12 horas; c&amp;ontarlos de todos modos</translation>
+    </message>
+    <message>
+        <source>1 jar</source>
+        <translation>1 frasco</translation>
+    </message>
+    <message>
+        <source>%1 jars</source>
+        <translation>%1 frascos</translation>
+    </message>
+    <message>
+        <source>%1, load %2 of %3: %4</source>
+        <translation>%1, carga %2 de %3: %4</translation>
+    </message>
+    <message>
+        <source>%1 · lot %2 · %3, %4</source>
+        <translation>%1 · lote %2 · %3, %4</translation>
+    </message>
+    <message>
+        <source>%1. Cooling began on %2.</source>
+        <translation>%1. Empezaron a enfriarse el %2.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 jars counted</source>
+        <translation>%1 de %2 frascos contados</translation>
+    </message>
+    <message>
+        <source>Say what was done with the unsealed jars</source>
+        <translation>Diga qué se hizo con los frascos no sellados</translation>
+    </message>
+    <message>
+        <source>Say who checked them</source>
+        <translation>Diga quién los revisó</translation>
+    </message>
+    <message>
+        <source>The jars have not cooled 12 hours yet</source>
+        <translation>Los frascos aún no se han enfriado 12 horas</translation>
+    </message>
+    <message>
+        <source>The seals of 1 load were not checked within 24 hours.</source>
+        <translation>Los sellos de 1 carga no se revisaron dentro de 24 horas.</translation>
+    </message>
+    <message>
+        <source>The seals of %1 loads were not checked within 24 hours.</source>
+        <translation>Los sellos de %1 cargas no se revisaron dentro de 24 horas.</translation>
+    </message>
+    <message>
+        <source>The seals of 1 load are to be checked now.</source>
+        <translation>Toca revisar ahora los sellos de 1 carga.</translation>
+    </message>
+    <message>
+        <source>The seals of %1 loads are to be checked now.</source>
+        <translation>Toca revisar ahora los sellos de %1 cargas.</translation>
+    </message>
+    <message>
+        <source>Until %1 an unsealed jar can still be saved.</source>
+        <translation>Hasta el %1 un frasco sin sellar aún puede salvarse.</translation>
+    </message>
+    <message>
+        <source>1 load is still cooling.</source>
+        <translation>1 carga aún se enfría.</translation>
+    </message>
+    <message>
+        <source>%1 loads are still cooling.</source>
+        <translation>%1 cargas aún se enfrían.</translation>
+    </message>
+    <message>
+        <source>The first seal check is due from %1.</source>
+        <translation>La primera revisión de sellos toca desde el %1.</translation>
+    </message>
+    <message>
+        <source>No seals wait to be checked.</source>
+        <translation>No hay sellos por revisar.</translation>
+    </message>
+    <message>
+        <source>Saved: %1, load %2.</source>
+        <translation>Guardado: %1, carga %2.</translation>
+    </message>
+    <message>
+        <source>Saved. No seals wait to be checked any more.</source>
+        <translation>Guardado. Ya no queda ningún sello por revisar.</translation>
+    </message>
+    <message>
+        <source>Nothing was saved: %1</source>
+        <translation>No se guardó nada: %1</translation>
+    </message>
+</context>
+<context>
     <name>brinebell::SessionListModel</name>
     <message>
         <source>rehearsal</source>
@@ -3789,6 +4464,21 @@ La mitad de %2 ensayos termina a las %3
     <message>
         <source>State</source>
         <translation>Estado</translation>
+    </message>
+</context>
+<context>
+    <name>brinebell::SessionPicker</name>
+    <message>
+        <source>Find a session</source>
+        <translation>Buscar una sesión</translation>
+    </message>
+    <message>
+        <source>Find by day, class or kitchen</source>
+        <translation>Buscar por día, clase o cocina</translation>
+    </message>
+    <message>
+        <source>Past sessions</source>
+        <translation>Sesiones pasadas</translation>
     </message>
 </context>
 <context>

@@ -9,8 +9,10 @@
 #include "PdfText.h"
 #include "bridge/TimeText.h"
 #include "paper/Papers.h"
+#include "paper/PrintJob.h"
 #include "paper/SafetyNotice.h"
 #include "plan/Dispatcher.h"
+#include "session/AfterClass.h"
 #include "session/Rehearsal.h"
 #include "support/DemoClass.h"
 #include "support/MemoryStore.h"
@@ -132,40 +134,80 @@ TEST_F(PaperFile, HandoutNamesAmountsStepsCautionsTableAndSource) {
     EXPECT_THAT(text, HasSubstr("Refrigerate after opening"));
 }
 
-TEST_F(PaperFile, BatchRecordComesOutWordForWord) {
+// Fields of 21 CFR 113.100 and of class records, in the shape a class needs.
+TEST_F(PaperFile, BatchRecordHasEveryFieldAndRoomForWhatNobodyRecorded) {
     const Result<Paper> paper = batchRecordPaper(rehearsedDemo());
     ASSERT_TRUE(paper);
+    EXPECT_THAT(paper->plainText().toStdString(), Not(HasSubstr("\nnot recorded\n")));
     const std::string text = pdfText(pdfOf(*paper));
-    // Fields of 21 CFR 113.100 in the shape a class needs.
-    const char* const fields[] = {"Place",
+    const char* const fields[] = {"Class",
+                                  "Place",
                                   "Altitude",
                                   "Teacher",
+                                  "Helpers",
                                   "Boil watcher",
                                   "Recipe",
                                   "Source and edition",
+                                  "Produce, its origin",
+                                  "Acid",
+                                  "Lids",
+                                  "Headspace as filled",
                                   "Jars planned",
                                   "Canner",
+                                  "Burner",
+                                  "Method, pack, jar",
                                   "Lot",
                                   "Process time required",
                                   "Table row and band",
                                   "Boil seen at",
+                                  "Heat off",
+                                  "Lifted",
                                   "Lowered",
                                   "Unwatched time",
                                   "Start temperature",
-                                  "pH, if taken"};
+                                  "pH, if taken",
+                                  "Jars out",
+                                  "SEAL CHECK DUE",
+                                  "Departures",
+                                  "Disposition",
+                                  "Reviewed by, date",
+                                  "Initials"};
     int checked = 0;
     for (const char* field : fields) {
         EXPECT_THAT(text, HasSubstr(field));
         ++checked;
     }
-    EXPECT_EQ(checked, 16);
+    EXPECT_EQ(checked, 32);
     EXPECT_THAT(text, HasSubstr("REHEARSAL"));
 }
 
-TEST_F(PaperFile, ClassReportLeavesALineForPeopleNobodyCounted) {
-    const SessionRecord record = rehearsedDemo();
-    EXPECT_THAT(pdfText(pdfOf(*classReportPaper(record, std::nullopt))), HasSubstr("People attending ____________"));
-    EXPECT_THAT(pdfText(pdfOf(*classReportPaper(record, 12))), HasSubstr("People attending 12"));
+Event figureEvent(const SessionRecord& record, ReportFigure figure, std::int64_t value) {
+    Event event = record.events.back();
+    event.sequence += 1;
+    event.kind = EventKind::FigureReported;
+    event.value = value;
+    event.text = toText(figure);
+    return event;
+}
+
+TEST_F(PaperFile, ClassReportHasEveryFigureAndALineForWhatNobodyTold) {
+    SessionRecord record = rehearsedDemo();
+    const std::string untold = pdfText(pdfOf(*classReportPaper(record)));
+    int checked = 0;
+    for (const char* field :
+         {"Place", "Teacher", "Started", "Class, hours planned", "Class, hours taught", "Kitchen, hours",
+          "People attending ____________", "Of them, new to canning ____________", "Volunteers' hours", "Contact hours",
+          "Accidents", "Jars canned: boiling-water", "Stops for questions", "Points said", "Who came", "County or town",
+          "New or returning", "Skill before", "Skill after"}) {
+        EXPECT_THAT(untold, HasSubstr(field));
+        ++checked;
+    }
+    EXPECT_EQ(checked, 19);
+    record.events.push_back(figureEvent(record, ReportFigure::Attending, 12));
+    record.events.push_back(figureEvent(record, ReportFigure::VolunteerMinutes, 195));
+    const std::string told = pdfText(pdfOf(*classReportPaper(record)));
+    EXPECT_THAT(told, HasSubstr("People attending 12"));
+    EXPECT_THAT(told, HasSubstr("Volunteers' hours, all together 3:15"));
 }
 
 TEST_F(PaperFile, TextFromFilesIsNeverMarkup) {

@@ -5,6 +5,7 @@
 #include <QApplication>
 #include <QDir>
 #include <QScreen>
+#include <QSpinBox>
 #include <QSettings>
 #include <QStandardPaths>
 #include <QTemporaryDir>
@@ -20,6 +21,9 @@
 #include "desk/RecipeEditor.h"
 #include "desk/VenueEditor.h"
 #include "desk/WelcomePage.h"
+#include "paper/PaperPage.h"
+#include "review/ExchangePage.h"
+#include "review/SealPage.h"
 #include "stage/AudienceWindow.h"
 #include "window/Bench.h"
 
@@ -62,6 +66,7 @@ public:
     void takeDesk();
     void takeRehearsal();
     void takePressure();
+    void takeAfterwards();
 
 private:
     QDir m_folder;
@@ -195,6 +200,39 @@ void Album::takePressure() {
     take(QStringLiteral("44-pressure-lift"));
 }
 
+// The morning after: seals, papers (as PDF too), files.
+void Album::takeAfterwards() {
+    QTest::keyClick(QApplication::focusWidget(), Qt::Key_Space);
+    m_bench.driveUntil([] { return false; });
+    m_bench.clock.advance(std::chrono::hours(14));
+    MainWindow& window = m_bench.window;
+    window.openFront();
+    take(QStringLiteral("50-front-asks-for-seals"));
+    window.openSeals();
+    take(QStringLiteral("51-seals"));
+    const QList<QSpinBox*> counts = window.sealPage().findChildren<QSpinBox*>();
+    counts[0]->setValue(window.sealPage().open().front().jars - 1);
+    counts[1]->setValue(1);
+    take(QStringLiteral("52-seals-one-not-sealed"));
+    window.openPapers();
+    int number = 53;
+    for (const PaperKind kind : kPaperKinds) {
+        window.paperPage().choose(kind);
+        const QString name = QStringLiteral("%1-paper").arg(number++);
+        window.paperPage().saveTo(m_folder.filePath(name + QStringLiteral(".pdf")));
+        window.paperPage().choose(kind);
+        take(name);
+    }
+    window.openExchange();
+    window.exchangePage().exportTo(m_folder.filePath(QStringLiteral("none")), ExchangePage::Format::Json);
+    take(QStringLiteral("60-exchange"));
+    m_bench.clock.advance(std::chrono::hours(24));
+    window.openSeals();
+    const QList<QSpinBox*> late = window.sealPage().findChildren<QSpinBox*>();
+    late[1]->setValue(1);
+    take(QStringLiteral("61-seals-late"));
+}
+
 }  // namespace
 
 int main(int argc, char** argv) {
@@ -225,6 +263,7 @@ int main(int argc, char** argv) {
     QDir().mkpath(arguments[1]);
     const int width = arguments.value(2, QStringLiteral("1366")).toInt();
     const int height = arguments.value(3, QStringLiteral("768")).toInt();
+    Album(arguments[1], width, height).takeAfterwards();
     Album(arguments[1], width, height).takeAll();
     Album(arguments[1], width, height).takeRehearsal();
     Album(arguments[1], width, height).takeDesk();

@@ -8,7 +8,10 @@
 #include "desk/PreparePage.h"
 #include "desk/ResumePage.h"
 #include "desk/SoundPage.h"
+#include "paper/PaperPage.h"
+#include "review/ExchangePage.h"
 #include "review/ReviewPage.h"
+#include "review/SealPage.h"
 #include "window/Bench.h"
 #include "window/RememberingSpeaker.h"
 
@@ -58,6 +61,9 @@ TEST(Pages, NameEveryControlForThoseWhoCannotSeeIt) {
     EXPECT_GE(expectNames(bench.window.resumePage()), 2);
     EXPECT_GE(expectNames(bench.stage()), 3);
     EXPECT_GE(expectNames(bench.window.soundPage()), 11);
+    EXPECT_GE(expectNames(bench.window.sealPage()), 12);
+    EXPECT_GE(expectNames(bench.window.paperPage()), 20);
+    EXPECT_GE(expectNames(bench.window.exchangePage()), 6);
 }
 
 TEST(Pages, GiveEachMnemonicOnceToAPage) {
@@ -66,6 +72,9 @@ TEST(Pages, GiveEachMnemonicOnceToAPage) {
     expectDifferentMnemonics(bench.window.reviewPage());
     expectDifferentMnemonics(bench.window.resumePage());
     expectDifferentMnemonics(bench.window.soundPage());
+    expectDifferentMnemonics(bench.window.sealPage());
+    expectDifferentMnemonics(bench.window.paperPage());
+    expectDifferentMnemonics(bench.window.exchangePage());
 }
 
 // The smallest screen a class is taught from: 1366 x 768, less a title bar.

@@ -13,6 +13,7 @@
 #include "desk/ResumePage.h"
 #include "desk/SoundPage.h"
 #include "review/ReviewPage.h"
+#include "review/SealPage.h"
 #include "window/Bench.h"
 
 namespace brinebell {
@@ -114,6 +115,12 @@ TEST(PlainText, EveryPageShowsMarkupAsItWasWritten) {
     expectPlain("review");
     bench.window.resumePage();
     expectPlain("resume");
+    bench.window.openSeals();
+    expectPlain("seals");
+    bench.window.openPapers();
+    expectPlain("papers");
+    bench.window.openExchange();
+    expectPlain("exchange");
 }
 
 TEST(PlainText, PlantedMarkupIsFound) {

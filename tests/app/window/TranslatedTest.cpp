@@ -26,6 +26,7 @@
 #include "desk/SoundPage.h"
 #include "desk/VenueEditor.h"
 #include "desk/WelcomePage.h"
+#include "paper/PaperPage.h"
 #include "review/ReviewPage.h"
 #include "window/Bench.h"
 #include "window/CleanSettings.h"
@@ -217,6 +218,15 @@ TEST_F(Translated, EveryWordOnTheDesk) {
     }
     window.openReview({});
     walk("review, empty", window);
+    window.openPapers();
+    for (const PaperKind kind : kPaperKinds) {
+        window.paperPage().choose(kind);
+        walk("papers", window);
+    }
+    window.openExchange();
+    walk("exchange", window);
+    window.openSeals();
+    walk("seals, none", window);
     window.resumePage();
     EXPECT_GT(seen, 2'000);
 }
