@@ -472,7 +472,8 @@ void MainWindow::startSession(const SessionStart& start) {
         // The plan goes into the logbook with the network: advice, comparison and review all follow it.
         Network network = m_prepare->prepared()->network;
         network.policy = m_prepare->prepared()->policy;
-        putOnStage(brinebell::startSession(network, start, *m_ground.clock, m_ground.logbook, m_ground.whyNoLogbook));
+        putOnStage(brinebell::startSession(network, start, *m_ground.clock, m_ground.logbook, m_ground.whyNoLogbook,
+                                           m_ground.logbookPath));
     }
 }
 
@@ -515,9 +516,14 @@ bool MainWindow::askToLeave() {
                          tr("The class is still running. Clocks and cues stop while you are away."),
                          QMessageBox::NoButton, this);
     question.setTextFormat(Qt::PlainText);
-    question.setInformativeText(m_session->isRehearsal()
-                                    ? tr("A rehearsal that is left is not taken up again.")
-                                    : tr("The session can be taken up again when the program is next started."));
+    QString meaning = m_session->isRehearsal()
+                          ? tr("A rehearsal that is left is not taken up again.")
+                          : tr("The session can be taken up again when the program is next started.");
+    if (m_session->waitingEvents() > 0) {
+        meaning = tr("What is not saved is lost if you leave. Not saved, %1 waiting: %2")
+                      .arg(QString::number(m_session->waitingEvents()), toQt(m_session->fault()->message));
+    }
+    question.setInformativeText(meaning);
     QPushButton* stay = question.addButton(tr("&Stay on the board"), QMessageBox::RejectRole);
     QPushButton* leave = question.addButton(tr("&Leave it"), QMessageBox::AcceptRole);
     question.setDefaultButton(stay);

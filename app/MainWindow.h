@@ -48,6 +48,7 @@ struct Ground {
     QSettings* settings = nullptr;  ///< null: nothing that is set is kept
     bool isFirstStart = false;      ///< the welcome goes before the front page
     QString library{};              ///< the folder of the teacher's own files; empty: the usual one
+    std::string logbookPath{};      ///< tried again by a session that began without its logbook; empty: never
 };
 
 class MainWindow final : public QMainWindow {

@@ -81,8 +81,9 @@ int main(int argc, char** argv) {
     const Arguments arguments = readArguments(application);
 
     const brinebell::SystemClock clock;
-    auto logbook = brinebell::Logbook::open(arguments.logbook.isEmpty() ? brinebell::defaultLogbookPath()
-                                                                        : arguments.logbook.toStdString());
+    const std::string logbookPath =
+        arguments.logbook.isEmpty() ? brinebell::defaultLogbookPath() : arguments.logbook.toStdString();
+    auto logbook = brinebell::Logbook::open(logbookPath);
     const std::unique_ptr<brinebell::AwakeKeeper> awake = brinebell::makeAwakeKeeper();
     brinebell::CuePlayer speaker;
     const std::unique_ptr<brinebell::SpokenNames> voice = brinebell::makeSpokenNames();
@@ -99,6 +100,7 @@ int main(int argc, char** argv) {
         ground.logbook = &*logbook;
     } else {
         ground.whyNoLogbook = logbook.error();
+        ground.logbookPath = logbookPath;
     }
     brinebell::MainWindow window(ground);
     const QString chosen =

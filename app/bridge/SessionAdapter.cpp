@@ -57,6 +57,9 @@ void SessionAdapter::wake() {
 }
 
 void SessionAdapter::refresh() {
+    if (m_keep.id.isEmpty() && m_keep.patient != nullptr) {
+        m_keep.id = QString::fromStdString(m_keep.patient->sessionId().value_or(std::string()));
+    }
     Guide guide = m_runner.guide();
     const bool newTap = guide.tap != m_guide.tap;
     const bool newHold = guide.hold != m_guide.hold;

@@ -17,6 +17,7 @@
 #include "bridge/OutlookWorker.h"
 #include "bridge/ScaledClock.h"
 #include "bridge/Words.h"
+#include "logbook/PatientLog.h"
 #include "session/Drill.h"
 #include "session/LatestMoment.h"
 #include "session/SessionRunner.h"
@@ -25,8 +26,9 @@ namespace brinebell {
 
 /// What a running session needs to stay alive, and is not the runner's own.
 struct SessionKeep {
-    QString id;  ///< in the logbook; empty when there is no logbook
+    QString id;  ///< in the logbook; empty when there is no logbook, or until it has taken the session
     std::unique_ptr<EventStore> store;
+    const PatientLog* patient = nullptr;    ///< the store, where the logbook could not take the session at once
     std::unique_ptr<ScaledClock> ownClock;  ///< a rehearsal's; empty when `clock` is the machine's
     const Clock* clock = nullptr;           ///< what the runner reads
     bool rehearsal = false;

@@ -4,7 +4,7 @@ namespace brinebell {
 
 namespace {
 
-/// Stands in for a logbook that could not be opened: takes nothing and says why, so that the board shows it.
+/// Stands in for a logbook that is not there: takes nothing and says why, so that the board shows it.
 class NoStore final : public EventStore {
 public:
     explicit NoStore(Error why) : m_why(std::move(why)) {}
@@ -17,7 +17,7 @@ private:
 }  // namespace
 
 std::unique_ptr<SessionAdapter> startSession(const Network& network, const SessionStart& start, const Clock& clock,
-                                             Logbook* logbook, const Error& whyNoLogbook) {
+                                             Logbook* logbook, const Error& whyNoLogbook, const std::string& path) {
     SessionKeep keep;
     keep.clock = &clock;
     keep.rehearsal = start.rehearsal;
@@ -26,13 +26,21 @@ std::unique_ptr<SessionAdapter> startSession(const Network& network, const Sessi
         keep.clock = keep.ownClock.get();
     }
     keep.looksAhead = true;
-    if (logbook == nullptr) {
+    const Millis now = clock.now().utc;
+    std::unique_ptr<PatientLog> patient;
+    if (logbook == nullptr && path.empty()) {
         keep.store = std::make_unique<NoStore>(whyNoLogbook);
-    } else if (auto log = logbook->begin(network, start.rehearsal, clock.now().utc)) {
+    } else if (logbook == nullptr) {
+        patient = std::make_unique<PatientLog>(path, network, start.rehearsal, now);
+    } else if (auto log = logbook->begin(network, start.rehearsal, now)) {
         keep.id = QString::fromStdString((*log)->sessionId());
         keep.store = std::move(*log);
     } else {
-        keep.store = std::make_unique<NoStore>(log.error());
+        patient = std::make_unique<PatientLog>(*logbook, network, start.rehearsal, now);
+    }
+    if (patient != nullptr) {
+        keep.patient = patient.get();
+        keep.store = std::move(patient);
     }
     SessionRunner runner(network, *keep.clock, *keep.store);
     return std::make_unique<SessionAdapter>(std::move(runner), std::move(keep));

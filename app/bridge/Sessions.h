@@ -14,10 +14,11 @@ struct SessionStart {
 };
 
 /// A new session, its network stored in `logbook` at once. Where the logbook cannot take it (or is null) the
-/// class still runs: its events stay in memory, and the reason stands on the board. Lifetime: `clock` and
-/// `logbook` must outlive it.
+/// class still runs: its events stay in memory, the reason stands on the board, and the logbook (or, when it is null,
+/// the one at `path`) is tried again until it takes them. Without a path, never. Lifetime: `clock` and `logbook` must
+/// outlive it.
 std::unique_ptr<SessionAdapter> startSession(const Network& network, const SessionStart& start, const Clock& clock,
-                                             Logbook* logbook, const Error& whyNoLogbook);
+                                             Logbook* logbook, const Error& whyNoLogbook, const std::string& path = {});
 
 /// Takes up the session `id` of `logbook`. Errors: the logbook's, or the runner's.
 Result<std::unique_ptr<SessionAdapter>> resumeSession(const std::string& id, const Clock& clock, Logbook& logbook);

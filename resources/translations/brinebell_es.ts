@@ -2912,6 +2912,10 @@ La mitad de %2 ensayos termina a las %3
         <source>&amp;Leave it</source>
         <translation>Sa&amp;lir</translation>
     </message>
+    <message>
+        <source>What is not saved is lost if you leave. Not saved, %1 waiting: %2</source>
+        <translation>Lo que no está guardado se pierde si se va. Sin guardar, %1 en espera: %2</translation>
+    </message>
 </context>
 <context>
     <name>brinebell::MakeAheadPanel</name>

@@ -1,10 +1,13 @@
 // What the programs write, its owner alone can read, whatever the umask says.
 #include <fcntl.h>
 #include <gtest/gtest.h>
+#include <signal.h>
 #include <sys/stat.h>
+#include <sys/wait.h>
 #include <unistd.h>
 
 #include <filesystem>
+#include <fstream>
 
 #include "Scratch.h"
 #include "support/Program.h"
@@ -79,6 +82,41 @@ TEST_F(FileRights, OfTheCopyOfAnOlderLogbookAreItsOwnersAlone) {
     EXPECT_EQ(openIn(scratch.path("home")), std::vector<std::string>{});
     EXPECT_GE(seen, 2U);
 }
+
+#if BRINEBELL_HAS_WINDOW
+// What the window's libraries write for it (settings, caches) has the rights that its umask leaves.
+TEST_F(FileRights, OfTheWindowAreItsOwnersAlone) {
+    ASSERT_EQ(::mkdir(scratch.path("home").c_str(), 0700), 0);
+    const std::string home = scratch.path("home"), log = home + "/data/brinebell/logbook.sqlite";
+    const pid_t window = ::fork();
+    if (window == 0) {
+        for (const auto& [name, value] :
+             {std::pair("HOME", home), std::pair("XDG_DATA_HOME", home + "/data"),
+              std::pair("XDG_CONFIG_HOME", home + "/config"), std::pair("QT_QPA_PLATFORM", std::string("offscreen"))}) {
+            ::setenv(name, value.c_str(), 1);
+        }
+        ::execl(BRINEBELL_BIN_DIR "/brinebell", "brinebell", "--rehearse", "60", kClass.c_str(), nullptr);
+        ::_exit(127);
+    }
+    // It rehearses by itself, and so opens its logbook; the session stands in it once the write-ahead log has grown.
+    std::error_code missing;
+    for (int tenths = 0; tenths < 600 && (!fs::exists(log + "-wal") || fs::file_size(log + "-wal", missing) == 0);
+         ++tenths) {
+        ::usleep(100'000);
+    }
+    std::ifstream status("/proc/" + std::to_string(window) + "/status");
+    std::string mask;
+    for (std::string line; std::getline(status, line);) {
+        mask = line.starts_with("Umask:") ? line : mask;
+    }
+    const std::vector<std::string> open = openIn(home);
+    ::kill(window, SIGKILL);
+    ::waitpid(window, nullptr, 0);
+    EXPECT_EQ(mask, "Umask:\t0077");
+    EXPECT_EQ(open, std::vector<std::string>{});
+    EXPECT_GE(seen, 4U);
+}
+#endif
 
 // The planted fault: a file as the umask leaves it is found.
 TEST_F(FileRights, AnOpenFileIsFound) {

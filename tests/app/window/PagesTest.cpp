@@ -3,7 +3,10 @@
 #include <QAbstractButton>
 #include <QAccessible>
 #include <QTabBar>
+#include <QTemporaryDir>
 #include <QTest>
+#include <filesystem>
+#include <fstream>
 
 #include "desk/PreparePage.h"
 #include "desk/ResumePage.h"
@@ -135,6 +138,32 @@ TEST(Pages, RunsAClassWithoutALogbookAndSaysSo) {
     window.session()->perform(Command(window.session()->guide().tap->command), Cause::Key);
     EXPECT_TRUE(window.session()->state().started);
     EXPECT_TRUE(window.stagePage().standing().contains(QStringLiteral("the disk is full")));
+}
+
+// What was pressed before the disk was back never came into the logbook.
+TEST(Pages, WritesAClassThatBeganWithoutALogbookOnceThereIsOne) {
+    Bench bench(demonstrationClass());
+    const QTemporaryDir folder;
+    const std::string place = folder.filePath(QStringLiteral("data")).toStdString();
+    std::ofstream(place) << "a file where the folder should be";
+    Ground ground;
+    ground.clock = &bench.clock;
+    ground.logbookPath = place + "/logbook.sqlite";
+    ground.whyNoLogbook = Logbook::open(ground.logbookPath).error();
+    MainWindow window(ground);
+    window.begin({}, demonstrationClass());
+    window.startSession({false, 1});
+    window.session()->perform(Command(window.session()->guide().tap->command), Cause::Key);
+    EXPECT_TRUE(window.stagePage().standing().contains(QStringLiteral("Not saved, 1 waiting")));
+    EXPECT_TRUE(window.session()->sessionId().isEmpty());
+
+    std::filesystem::remove(place);
+    window.session()->wake();
+    EXPECT_TRUE(window.stagePage().standing().isEmpty());
+    const std::string id = window.session()->sessionId().toStdString();
+    const auto logbook = Logbook::openReadOnly(ground.logbookPath);
+    ASSERT_TRUE(logbook) << describe(logbook.error());
+    EXPECT_EQ(logbook->session(id)->events, window.session()->events());
 }
 
 }  // namespace

@@ -1,13 +1,18 @@
 // How a person reads: by the desktop, by own choice, and on every page at once.
 #include "desk/SettingsPage.h"
 
+#include <sys/stat.h>
 #include <QDir>
+#include <QFileInfo>
 #include <QLabel>
 #include <QLineEdit>
+#include <QSettings>
+#include <QTemporaryDir>
 #include <QTest>
 
 #include "bridge/TimeText.h"
 #include "desk/PreparePage.h"
+#include "sound/SoundSettings.h"
 #include "stage/BoardView.h"
 #include "window/Bench.h"
 #include "window/CleanSettings.h"
@@ -19,6 +24,26 @@ using Settings = CleanSettings;
 
 constexpr Millis at(int hours, int minutes) {
     return std::chrono::hours(hours) + std::chrono::minutes(minutes);
+}
+
+// Under the umask that main() sets before anything else; FileRights of the trust tests holds the program to it.
+TEST_F(Settings, TheirFileAndFolderAreTheirOwnersAlone) {
+    const QTemporaryDir home;
+    const QString file = home.filePath(QStringLiteral("brinebell/window.conf"));
+    const mode_t before = ::umask(S_IRWXG | S_IRWXO);
+    {
+        QSettings kept(file, QSettings::IniFormat);
+        SoundSettings sound;
+        sound.volume = 0.5;
+        EXPECT_TRUE(writeSoundSettings(sound, kept));
+    }
+    ::umask(before);
+    const QFile::Permissions others =
+        QFile::ReadGroup | QFile::WriteGroup | QFile::ExeGroup | QFile::ReadOther | QFile::WriteOther | QFile::ExeOther;
+    for (const QString& name : {file, QFileInfo(file).path()}) {
+        EXPECT_TRUE(QFileInfo::exists(name));
+        EXPECT_FALSE(QFileInfo(name).permissions() & others) << name.toStdString();
+    }
 }
 
 // Noon is 12 pm and midnight 12 am: NIST, Times of Day FAQs (from memory).
