@@ -60,6 +60,12 @@ constexpr std::array kHelp{
                                "them. Weigh and measure for "
                                "the recipe by the recipe, not by this list.\nThe PDF has a box to tick at each line.")},
     PageHelp{
+        "ClassEditor", QT_TRANSLATE_NOOP("HelpWords", "Classes"),
+        QT_TRANSLATE_NOOP("HelpWords",
+                          "Choose the kitchen and the slot, then the dishes from the recipe shelf and what is said. The "
+                          "run sheet below follows each edit; while a new one is sought, the last good one stays and "
+                          "says that it is older. Everything is saved by itself.")},
+    PageHelp{
         "VenueEditor", QT_TRANSLATE_NOOP("HelpWords", "Kitchens"),
         QT_TRANSLATE_NOOP(
             "HelpWords",

@@ -15,6 +15,7 @@
 #include "bridge/AwakeKeeper.h"
 #include "bridge/SoundControl.h"
 #include "bridge/TimeText.h"
+#include "desk/ClassEditor.h"
 #include "desk/FrontPage.h"
 #include "desk/ListsPage.h"
 #include "desk/PreparePage.h"
@@ -52,6 +53,7 @@ MainWindow::MainWindow(const Ground& ground, QWidget* parent)
       m_library(ground.library.isEmpty() ? Library::usualFolder() : ground.library),
       m_venues([this] { return makeVenues(); }),
       m_recipes([this] { return makeRecipes(); }),
+      m_classes([this] { return makeClasses(); }),
       m_lists([this] { return makeLists(); }),
       m_settings([this] { return makeSettings(); }),
       m_welcome([this] { return makeWelcome(); }),
@@ -78,6 +80,7 @@ MainWindow::~MainWindow() {
     // What waits to be saved is saved while the library is still there.
     delete m_venues.made();
     delete m_recipes.made();
+    delete m_classes.made();
 }
 
 // ---- pages, each made and connected when it is first wanted
@@ -94,6 +97,7 @@ FrontPage* MainWindow::makeFront() {
     connect(page, &FrontPage::prepareWanted, this, &MainWindow::openPrepare);
     connect(page, &FrontPage::reviewWanted, this, [this] { openReview({}); });
     connect(page, &FrontPage::soundWanted, this, &MainWindow::openSound);
+    connect(page, &FrontPage::classesWanted, this, &MainWindow::openClasses);
     connect(page, &FrontPage::kitchensWanted, this, &MainWindow::openKitchens);
     connect(page, &FrontPage::recipesWanted, this, &MainWindow::openRecipes);
     connect(page, &FrontPage::settingsWanted, this, &MainWindow::openSettings);
@@ -275,6 +279,7 @@ void MainWindow::remakePages() {
     m_soundPage.drop();
     m_venues.drop();
     m_recipes.drop();
+    m_classes.drop();
     m_lists.drop();
     m_settings.drop();
     m_welcome.drop();
@@ -289,6 +294,21 @@ void MainWindow::openSettings() {
 void MainWindow::openWelcome() {
     m_pages->setCurrentWidget(m_welcome.get());
     m_welcome->focusStart();
+}
+
+ClassEditor* MainWindow::makeClasses() {
+    auto* page = added(new ClassEditor(m_library));
+    connect(page, &DocumentPage::leaveWanted, this, &MainWindow::openFront);
+    connect(page, &ClassEditor::prepareWanted, this, [this](const QString& path) {
+        m_prepare->openClass(path);
+        openPrepare();
+    });
+    return page;
+}
+
+void MainWindow::openClasses() {
+    m_pages->setCurrentWidget(m_classes.get());
+    m_classes->open(m_classes->openId());
 }
 
 void MainWindow::openKitchens() {

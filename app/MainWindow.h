@@ -19,6 +19,7 @@ namespace brinebell {
 
 class AudienceWindow;
 class AwakeKeeper;
+class ClassEditor;
 class FrontPage;
 class HelpPanel;
 class ListsPage;
@@ -63,6 +64,7 @@ public:
     void startSession(const SessionStart& start);
     void openFront();
     void openPrepare();
+    void openClasses();  ///< the class editor
     void openKitchens();
     void openRecipes();
     void openReview(const QString& sessionId);
@@ -79,6 +81,7 @@ public:
 
     FrontPage& frontPage() { return *m_front; }
     PreparePage& preparePage() { return *m_prepare; }
+    ClassEditor& classEditor() { return *m_classes; }
     VenueEditor& venueEditor() { return *m_venues; }
     RecipeEditor& recipeEditor() { return *m_recipes; }
     StagePage& stagePage() { return *m_stage; }
@@ -112,6 +115,7 @@ private:
     void askForSeals();
     ResumePage* makeResume();
     SoundPage* makeSoundPage();
+    ClassEditor* makeClasses();
     VenueEditor* makeVenues();
     RecipeEditor* makeRecipes();
     ListsPage* makeLists();
@@ -151,6 +155,7 @@ private:
     Library m_library;
     LazyPage<VenueEditor> m_venues;
     LazyPage<RecipeEditor> m_recipes;
+    LazyPage<ClassEditor> m_classes;
     LazyPage<ListsPage> m_lists;
     LazyPage<SettingsPage> m_settings;
     LazyPage<WelcomePage> m_welcome;

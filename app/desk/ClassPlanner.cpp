@@ -60,6 +60,7 @@ void ClassPlanner::abandon(Job& job) {
 }
 
 void ClassPlanner::abandonAll() {
+    abandon(m_drafting);
     abandon(m_planning);
     abandon(m_choosing);
 }
@@ -90,6 +91,20 @@ Result<Prospect> ClassPlanner::lookAhead(const Network& network, const PlanOptio
     runs.threads = 1;
     prospect.ahead = forecast(network, prospect.planned.policy, {}, runs);
     return prospect;
+}
+
+void ClassPlanner::draft(const ClassPlan& plan) {
+    start(&ClassPlanner::m_drafting, [this, plan](const std::atomic<bool>&, std::uint64_t number) {
+        const auto prepared = prepareClass(plan);
+        tell(&ClassPlanner::m_drafting, number, [this, prepared] {
+            m_drafting.stop.reset();
+            if (prepared) {
+                emit drafted(*prepared);
+            } else {
+                emit notDrafted(prepared.error().front());
+            }
+        });
+    });
 }
 
 void ClassPlanner::plan(const Network& network) {

@@ -25,18 +25,23 @@ public:
     /// Stops what runs and waits until it has.
     ~ClassPlanner() override;
 
+    /// Unfolds a class into its network and the sheet of the default order, which takes milliseconds.
+    void draft(const ClassPlan& plan);
     void plan(const Network& network);
     void chooseAhead(const ClassPlan& plan);
     void stopPlanning();  ///< planned() follows, with the best sheet so far
     void stopChoosing();  ///< chosen() follows, with the best set so far
     void abandonAll();    ///< nothing follows
 
+    bool isDrafting() const { return m_drafting.stop != nullptr; }
     bool isPlanning() const { return m_planning.stop != nullptr; }
     bool isChoosing() const { return m_choosing.stop != nullptr; }
 
     static constexpr int kForecastRuns = 2'000;
 
 signals:
+    void drafted(const brinebell::PreparedClass& prepared);
+    void notDrafted(const brinebell::Error& reason);
     void progressed(const brinebell::PlanProgress& progress);
     void planned(const brinebell::Prospect& prospect);
     void notPlanned(const brinebell::Error& reason);
@@ -59,6 +64,7 @@ private:
     Result<Prospect> lookAhead(const Network& network, const PlanOptions& options) const;
 
     std::int64_t m_conflicts;
+    Job m_drafting;
     Job m_planning;
     Job m_choosing;
     std::vector<std::pair<QThread*, Flag>> m_threads;  ///< all that have not ended

@@ -46,15 +46,21 @@ FileResult<PreparedClass> prepareClass(const QString& path) {
     if (!plan) {
         return tl::unexpected<std::vector<Error>>(plan.error());
     }
-    auto network = unfold(*plan);
+    plan->file = path.toStdString();
+    return prepareClass(std::move(*plan));
+}
+
+FileResult<PreparedClass> prepareClass(ClassPlan plan) {
+    const std::string file = plan.file;
+    auto network = unfold(plan);
     if (!network) {
         Error error = network.error();
         if (error.where.file.empty()) {
-            error.where.file = path.toStdString();
+            error.where.file = file;
         }
         return tl::unexpected<std::vector<Error>>(std::vector<Error>{error});
     }
-    PreparedClass prepared{std::move(*plan), std::move(*network), {}, {}, {}, {}};
+    PreparedClass prepared{std::move(plan), std::move(*network), {}, {}, {}, {}};
     prepared.policy = Policy(defaultOrder(prepared.network));
     setSheet(prepared, dispatch(prepared.network, prepared.policy));
     // This sheet can be started at once, so it is held against the rules like every other.
@@ -63,7 +69,7 @@ FileResult<PreparedClass> prepareClass(const QString& path) {
         return tl::unexpected<std::vector<Error>>(
             std::vector<Error>{{ErrorCode::InvalidInput,
                                 stands ? prepared.warnings.front() : breaches.front(),
-                                {path.toStdString(), 0, 0}}});
+                                {file, 0, 0}}});
     }
     return prepared;
 }

@@ -40,5 +40,7 @@ void takeOver(PreparedClass& prepared, Prospect prospect);
 
 /// Every fault of the class and of the files it names, or the class ready to be taught, by the dispatcher's own order.
 FileResult<PreparedClass> prepareClass(const QString& path);
+/// The same of a class that was read already; faults stand under its file.
+FileResult<PreparedClass> prepareClass(ClassPlan plan);
 
 }  // namespace brinebell

@@ -35,6 +35,9 @@ FrontPage::FrontPage(QWidget* parent) : QWidget(parent) {
                           tr("Choose a class, see its run sheet, what to make ahead and when heat goes on."));
     m_prepare->setProperty("lead", true);
     connect(m_prepare, &QPushButton::clicked, this, &FrontPage::prepareWanted);
+    auto* classes =
+        addChoice(tr("&Build a class"), tr("Dishes, jars, helpers and what is said; its run sheet as you go."));
+    connect(classes, &QPushButton::clicked, this, &FrontPage::classesWanted);
     auto* review =
         addChoice(tr("&Look back at past sessions"), tr("How a class went beside its plan, batch records and labels."));
     connect(review, &QPushButton::clicked, this, &FrontPage::reviewWanted);

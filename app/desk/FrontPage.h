@@ -27,6 +27,7 @@ signals:
     void prepareWanted();
     void reviewWanted();
     void soundWanted();
+    void classesWanted();
     void kitchensWanted();
     void recipesWanted();
     void settingsWanted();

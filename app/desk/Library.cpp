@@ -2,6 +2,7 @@
 
 #include <QDir>
 #include <QFile>
+#include <QRegularExpression>
 #include <QStandardPaths>
 #include <algorithm>
 #include <cstdio>
@@ -258,6 +259,25 @@ FileResult<Draft<Venue>> Library::openVenue(std::string_view id) const {
         return tl::unexpected(std::vector<Error>{bytes.error()});
     }
     return draftOfVenue(*bytes, *path);
+}
+
+FileResult<Draft<ClassPlan>> Library::openClass(std::string_view id) const {
+    const auto path = pathOf(Kind::Class, id);
+    const auto bytes = path ? readFile(*path) : path;
+    if (!bytes) {
+        return tl::unexpected(std::vector<Error>{bytes.error()});
+    }
+    auto draft = draftOfClass(*bytes, *path, fromDisk);
+    if (!draft) {
+        return draft;
+    }
+    static const QRegularExpression head(QStringLiteral("^\\s*\\[\\[\\s*\"?dish\"?\\s*\\]\\]"),
+                                         QRegularExpression::MultilineOption);
+    const auto dishes = static_cast<std::size_t>(toQt(*bytes).count(head));
+    if (!draft->faults.empty() && (draft->value.venue.file.empty() || draft->value.dishes.size() < dishes)) {
+        return tl::unexpected(std::move(draft->faults));
+    }
+    return draft;
 }
 
 Result<void> Library::remove(Kind kind, std::string_view id) {

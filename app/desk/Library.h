@@ -63,6 +63,8 @@ public:
     /// For an editor: what can be read, with its faults. A built-in recipe is read from the program.
     FileResult<Draft<Recipe>> openRecipe(std::string_view id) const;
     FileResult<Draft<Venue>> openVenue(std::string_view id) const;
+    /// Refused with the faults where the draft would hold less than the file: a venue or a dish that cannot be read.
+    FileResult<Draft<ClassPlan>> openClass(std::string_view id) const;
 
     /// Takes a file away; its last state stays beside as keptName(). Error: Io, NotFound.
     Result<void> remove(Kind kind, std::string_view id);

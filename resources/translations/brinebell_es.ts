@@ -44,11 +44,11 @@
         <translation>De ellas, nuevas en la conserva</translation>
     </message>
     <message>
-        <source>Teacher's hours, with getting ready and clearing up</source>
+        <source>Teacher&apos;s hours, with getting ready and clearing up</source>
         <translation>Horas de quien enseña, con preparación y limpieza</translation>
     </message>
     <message>
-        <source>Volunteers' hours, all together</source>
+        <source>Volunteers&apos; hours, all together</source>
         <translation>Horas de voluntarios, todos juntos</translation>
     </message>
     <message>
@@ -83,7 +83,7 @@
         <translation>Si el vapor se pierde, todo el tiempo empieza de nuevo.</translation>
     </message>
     <message>
-        <source>If the pressure falls below the table's, the whole time starts again.</source>
+        <source>If the pressure falls below the table&apos;s, the whole time starts again.</source>
         <translation>Si la presión baja de la de la tabla, todo el tiempo empieza de nuevo.</translation>
     </message>
     <message>
@@ -423,7 +423,7 @@ están dentro</translation>
         <translation>&amp;Distancia de lectura, del mostrador a la pantalla</translation>
     </message>
     <message>
-        <source>With its unit: 8 ft or 2.5 m. It sets how large the board's letters are.</source>
+        <source>With its unit: 8 ft or 2.5 m. It sets how large the board&apos;s letters are.</source>
         <translation>Con su unidad: 8 ft o 2.5 m. De ella depende el tamaño de las letras del tablero.</translation>
     </message>
 </context>
@@ -468,6 +468,13 @@ están dentro</translation>
     <message>
         <source>End the class now: the room is free</source>
         <translation>Terminar la clase ahora: la sala queda libre</translation>
+    </message>
+</context>
+<context>
+    <name>ClassEditor</name>
+    <message>
+        <source>one number above 0 without a unit, as in 1/2</source>
+        <translation>un número mayor que 0 sin unidad, como 1/2</translation>
     </message>
 </context>
 <context>
@@ -685,7 +692,7 @@ El PDF tiene una casilla en cada línea.</translation>
         <translation>Clases</translation>
     </message>
     <message>
-        <source>A class takes dishes from the recipes, a kitchen, a day and a slot. Say how much of each batch is made and in how many jars, who helps, who stays for the kitchen's end, what is made ahead and what must be said. A fault stands at its field as you type. Everything is saved by itself, and undone step by step.</source>
+        <source>A class takes dishes from the recipes, a kitchen, a day and a slot. Say how much of each batch is made and in how many jars, who helps, who stays for the kitchen&apos;s end, what is made ahead and what must be said. A fault stands at its field as you type. Everything is saved by itself, and undone step by step.</source>
         <translation>Una clase toma platos de las recetas, una cocina, un día y un horario. Diga cuánto de cada lote se hace y en cuántos frascos, quién ayuda, quién se queda hasta el cierre de la cocina, qué se adelanta y qué hay que decir. Cada falta aparece en su campo mientras escribe. Todo se guarda solo y se deshace paso a paso.</translation>
     </message>
     <message>
@@ -693,7 +700,7 @@ El PDF tiene una casilla en cada línea.</translation>
         <translation>Ajustes</translation>
     </message>
     <message>
-        <source>What you choose is kept and shown at once. Units, clock and decimals change what is shown and nothing in your files; process times are never converted. Measure the screen once, so that the board's letters can be read from where you stand.</source>
+        <source>What you choose is kept and shown at once. Units, clock and decimals change what is shown and nothing in your files; process times are never converted. Measure the screen once, so that the board&apos;s letters can be read from where you stand.</source>
         <translation>Lo que elige se guarda y se muestra enseguida. Unidades, reloj y decimales cambian lo que se muestra y nada en sus archivos; los tiempos de procesamiento nunca se convierten. Mida la pantalla una vez, para que las letras del tablero se puedan leer desde donde usted está.</translation>
     </message>
     <message>
@@ -727,11 +734,11 @@ Un tiempo de procesamiento solo cuenta desde un hervor pleno (o vapor, o presió
         <translation>+ −   Velocidad de un ensayo</translation>
     </message>
     <message>
-        <source>Z   Stop a rehearsal's clock</source>
+        <source>Z   Stop a rehearsal&apos;s clock</source>
         <translation>Z   Parar el reloj de un ensayo</translation>
     </message>
     <message>
-        <source>F   To a rehearsal's next event</source>
+        <source>F   To a rehearsal&apos;s next event</source>
         <translation>F   Al próximo suceso de un ensayo</translation>
     </message>
     <message>
@@ -787,6 +794,10 @@ Un recuento equivocado se corrige con otro: ambos quedan en el registro del lote
     <message>
         <source>CSV is for spreadsheets, JSON holds all of a session and can be brought in elsewhere. Import takes such JSON files and whole logbooks. A session that is here already stays once; what does not hold together is refused with its reason, and nothing else is touched by it.</source>
         <translation>CSV es para hojas de cálculo; JSON contiene toda una sesión y puede incorporarse en otro lugar. Importar admite esos archivos JSON y bitácoras enteras. Una sesión que ya está aquí queda una sola vez; lo que no es coherente se rechaza con su motivo, y nada más se ve afectado.</translation>
+    </message>
+    <message>
+        <source>Choose the kitchen and the slot, then the dishes from the recipe shelf and what is said. The run sheet below follows each edit; while a new one is sought, the last good one stays and says that it is older. Everything is saved by itself.</source>
+        <translation>Elija la cocina y el turno, luego los platos del estante de recetas y lo que se dice. La hoja de ruta de abajo sigue cada cambio; mientras se busca una nueva, la última buena se queda y dice que es anterior. Todo se guarda solo.</translation>
     </message>
 </context>
 <context>
@@ -974,7 +985,7 @@ Un recuento equivocado se corrige con otro: ambos quedan en el registro del lote
         <translation>Esté en la cocina a las %1: prepare todo y caliente agua antes de cortar nada. La clase empieza a las %2</translation>
     </message>
     <message>
-        <source>The canner's burner is on by %1 at the latest</source>
+        <source>The canner&apos;s burner is on by %1 at the latest</source>
         <translation>El quemador de la envasadora está encendido a las %1 a más tardar</translation>
     </message>
     <message>
@@ -1169,7 +1180,7 @@ Un recuento equivocado se corrige con otro: ambos quedan en el registro del lote
         <translation>Esta pantalla no dice su tamaño; se supone de %1 pulgadas. Mídala.</translation>
     </message>
     <message>
-        <source>▲ The board's large lines stand at %1 minutes of arc from %2, and %3 are wanted. Put the screen at %4, or use a larger one.</source>
+        <source>▲ The board&apos;s large lines stand at %1 minutes of arc from %2, and %3 are wanted. Put the screen at %4, or use a larger one.</source>
         <translation>▲ Las líneas grandes del tablero miden %1 minutos de arco desde %2 y se quieren %3. Ponga la pantalla a %4 o use una más grande.</translation>
     </message>
     <message>
@@ -1177,7 +1188,7 @@ Un recuento equivocado se corrige con otro: ambos quedan en el registro del lote
         <translation>▲ Las cuentas atrás de %1 estaciones juntas son más pequeñas de lo deseado desde %2: esta pantalla tiene lugar para %3.</translation>
     </message>
     <message>
-        <source>The board's large lines can be read from %1.</source>
+        <source>The board&apos;s large lines can be read from %1.</source>
         <translation>Las líneas grandes del tablero se leen desde %1.</translation>
     </message>
 </context>
@@ -2346,6 +2357,205 @@ La mitad de %2 ensayos termina a las %3
     </message>
 </context>
 <context>
+    <name>brinebell::ClassEditor</name>
+    <message>
+        <source>Classes</source>
+        <translation>Clases</translation>
+    </message>
+    <message>
+        <source>The sheet below is older: a new one is being sought.</source>
+        <translation>La hoja de abajo es anterior: se busca una nueva.</translation>
+    </message>
+    <message>
+        <source>A first sheet, by the usual order; a better one is being sought.</source>
+        <translation>Una primera hoja, en el orden usual; se busca una mejor.</translation>
+    </message>
+    <message>
+        <source>Warnings and notes of the sheet</source>
+        <translation>Advertencias y notas de la hoja</translation>
+    </message>
+    <message>
+        <source>Prepare this c&amp;lass</source>
+        <translation>Preparar esta c&amp;lase</translation>
+    </message>
+    <message>
+        <source>▲ The sheet below is older: the class has faults.</source>
+        <translation>▲ La hoja de abajo es anterior: la clase tiene errores.</translation>
+    </message>
+    <message>
+        <source>No sheet yet: the class has faults.</source>
+        <translation>Todavía no hay hoja: la clase tiene errores.</translation>
+    </message>
+    <message>
+        <source>The class ends at %1, the kitchen at %2.</source>
+        <translation>La clase termina a las %1, la cocina a las %2.</translation>
+    </message>
+    <message>
+        <source>A class needs a kitchen first, with its altitude and a canner: make one under Kitchens.</source>
+        <translation>Una clase necesita antes una cocina con su altitud y una envasadora: créela en Cocinas.</translation>
+    </message>
+    <message>
+        <source>New class</source>
+        <translation>Clase nueva</translation>
+    </message>
+    <message>
+        <source>Teacher</source>
+        <translation>Docente</translation>
+    </message>
+    <message>
+        <source>%1 (copy)</source>
+        <translation>%1 (copia)</translation>
+    </message>
+    <message>
+        <source>Class</source>
+        <translation>Clase</translation>
+    </message>
+    <message>
+        <source>Dishes</source>
+        <translation>Platos</translation>
+    </message>
+    <message>
+        <source>What is said</source>
+        <translation>Qué se dice</translation>
+    </message>
+    <message>
+        <source>Add</source>
+        <translation>Añadir</translation>
+    </message>
+    <message>
+        <source>Our own teaching note</source>
+        <translation>Nota didáctica propia</translation>
+    </message>
+    <message>
+        <source>Every recipe of the shelf is a dish of this class already.</source>
+        <translation>Todas las recetas del estante son ya platos de esta clase.</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Quitar</translation>
+    </message>
+    <message>
+        <source>Move</source>
+        <translation>Mover</translation>
+    </message>
+    <message>
+        <source>Title of the class</source>
+        <translation>Título de la clase</translation>
+    </message>
+    <message>
+        <source>Who teaches</source>
+        <translation>Quién enseña</translation>
+    </message>
+    <message>
+        <source>Kitchen</source>
+        <translation>Cocina</translation>
+    </message>
+    <message>
+        <source>Start</source>
+        <translation>Empieza</translation>
+    </message>
+    <message>
+        <source>day and time as in 2026-09-17 18:00 are expected</source>
+        <translation>se espera un día y una hora como 2026-09-17 18:00</translation>
+    </message>
+    <message>
+        <source>Year, month, day and time by the clock of this computer: 2026-09-17 18:00.</source>
+        <translation>Año, mes, día y hora según el reloj de este equipo: 2026-09-17 18:00.</translation>
+    </message>
+    <message>
+        <source>Slot: the room must be empty after</source>
+        <translation>Turno: la sala debe quedar vacía tras</translation>
+    </message>
+    <message>
+        <source>The kitchen must be empty after</source>
+        <translation>La cocina debe quedar vacía tras</translation>
+    </message>
+    <message>
+        <source>Empty where it is not limited.</source>
+        <translation>Vacío si no tiene límite.</translation>
+    </message>
+    <message>
+        <source>Helpers</source>
+        <translation>Ayudantes</translation>
+    </message>
+    <message>
+        <source>Who stays until the last load is lifted</source>
+        <translation>Quién se queda hasta sacar la última carga</translation>
+    </message>
+    <message>
+        <source>Opening: welcome and hand washing</source>
+        <translation>Apertura: bienvenida y lavado de manos</translation>
+    </message>
+    <message>
+        <source>Closing: questions and good-bye</source>
+        <translation>Cierre: preguntas y despedida</translation>
+    </message>
+    <message>
+        <source>Recipe</source>
+        <translation>Receta</translation>
+    </message>
+    <message>
+        <source>Ten batches are too few for so many jars.</source>
+        <translation>Diez tandas no bastan para tantos frascos.</translation>
+    </message>
+    <message>
+        <source>Batch</source>
+        <translation>Tanda</translation>
+    </message>
+    <message>
+        <source>Jars</source>
+        <translation>Frascos</translation>
+    </message>
+    <message>
+        <source>Size of the jars</source>
+        <translation>Tamaño de los frascos</translation>
+    </message>
+    <message>
+        <source>How much of the recipe&apos;s batch</source>
+        <translation>Cuánto de la tanda de la receta</translation>
+    </message>
+    <message>
+        <source>1 is the whole batch, 1/2 the half, 2 two batches.</source>
+        <translation>1 es la tanda entera, 1/2 la mitad, 2 dos tandas.</translation>
+    </message>
+    <message>
+        <source>&amp;Fit the batch to the jars</source>
+        <translation>Ajustar la tanda a los &amp;frascos</translation>
+    </message>
+    <message>
+        <source>Canner</source>
+        <translation>Envasadora</translation>
+    </message>
+    <message>
+        <source>Made ahead of the class</source>
+        <translation>Preparado antes de la clase</translation>
+    </message>
+    <message>
+        <source>It &amp;must be said</source>
+        <translation>&amp;Hay que decirlo</translation>
+    </message>
+    <message>
+        <source>It must be said</source>
+        <translation>Debe decirse</translation>
+    </message>
+    <message>
+        <source>It may be dropped &amp;when time is short</source>
+        <translation>Puede omitirse si falta &amp;tiempo</translation>
+    </message>
+    <message>
+        <source>It may be dropped</source>
+        <translation>Puede omitirse</translation>
+    </message>
+    <message>
+        <source>How long it takes</source>
+        <translation>Cuánto tarda</translation>
+    </message>
+    <message>
+        <source>Source</source>
+        <translation>Fuente</translation>
+    </message>
+</context>
+<context>
     <name>brinebell::ClockLine</name>
     <message>
         <source>now</source>
@@ -2713,6 +2923,14 @@ La mitad de %2 ensayos termina a las %3
     <message>
         <source>Check the &amp;seals (S)</source>
         <translation>Revisar los se&amp;llos (S)</translation>
+    </message>
+    <message>
+        <source>&amp;Build a class</source>
+        <translation>Crear una &amp;clase</translation>
+    </message>
+    <message>
+        <source>Dishes, jars, helpers and what is said; its run sheet as you go.</source>
+        <translation>Platos, frascos, ayudantes y lo que se dice; su hoja de ruta al instante.</translation>
     </message>
 </context>
 <context>
@@ -3986,7 +4204,7 @@ La mitad de %2 ensayos termina a las %3
         <translation>El quemador de la envasadora falla</translation>
     </message>
     <message>
-        <source>The canner's lid is stuck</source>
+        <source>The canner&apos;s lid is stuck</source>
         <translation>La tapa de la envasadora se atasca</translation>
     </message>
     <message>
@@ -5005,7 +5223,7 @@ La mitad de %2 ensayos termina a las %3
         <translation>Distancia de lectura</translation>
     </message>
     <message>
-        <source>It sets how large the board's letters are: 2.5 m or 8 ft. How large this screen is, is measured on the Prepare page.</source>
+        <source>It sets how large the board&apos;s letters are: 2.5 m or 8 ft. How large this screen is, is measured on the Prepare page.</source>
         <translation>Fija el tamaño de las letras del tablero: 2.5 m u 8 ft. El tamaño de esta pantalla se mide en la página Preparar.</translation>
     </message>
     <message>
@@ -5347,8 +5565,8 @@ La mitad de %2 ensayos termina a las %3
         <translation>el archivo tiene {} bytes; se leen como máximo {}</translation>
     </message>
     <message>
-        <source>unknown key "{}"</source>
-        <translation>clave desconocida "{}"</translation>
+        <source>unknown key &quot;{}&quot;</source>
+        <translation>clave desconocida &quot;{}&quot;</translation>
     </message>
     <message>
         <source>must be {} to {}, found {}</source>
@@ -5379,7 +5597,7 @@ La mitad de %2 ensayos termina a las %3
         <translation>no se puede asegurar la carpeta en el disco</translation>
     </message>
     <message>
-        <source>cannot keep the file's rights</source>
+        <source>cannot keep the file&apos;s rights</source>
         <translation>no se pueden conservar los permisos del archivo</translation>
     </message>
     <message>
@@ -5707,7 +5925,7 @@ La mitad de %2 ensayos termina a las %3
         <translation>Horas</translation>
     </message>
     <message>
-        <source>UTC, counted from the start of the session by the machine's own clock</source>
+        <source>UTC, counted from the start of the session by the machine&apos;s own clock</source>
         <translation>UTC, contadas desde el inicio de la sesión con el reloj propio del equipo</translation>
     </message>
     <message>
@@ -6103,11 +6321,11 @@ La mitad de %2 ensayos termina a las %3
         <translation>su tipo {}, identidad de arranque {} o causa {} no se conoce</translation>
     </message>
     <message>
-        <source>its activity {} is not in the session's network</source>
+        <source>its activity {} is not in the session&apos;s network</source>
         <translation>su actividad {} no está en la red de la sesión</translation>
     </message>
     <message>
-        <source>its load {} is not one of the session's {}</source>
+        <source>its load {} is not one of the session&apos;s {}</source>
         <translation>su carga {} no es una de las {} de la sesión</translation>
     </message>
     <message>
@@ -6127,20 +6345,20 @@ La mitad de %2 ensayos termina a las %3
         <translation>sesión {}: {}</translation>
     </message>
     <message>
-        <source>{} has no "{}"</source>
-        <translation>{} no tiene "{}"</translation>
+        <source>{} has no &quot;{}&quot;</source>
+        <translation>{} no tiene &quot;{}&quot;</translation>
     </message>
     <message>
-        <source>"{}" of {} is of the wrong kind</source>
-        <translation>"{}" de {} es del tipo equivocado</translation>
+        <source>&quot;{}&quot; of {} is of the wrong kind</source>
+        <translation>&quot;{}&quot; de {} es del tipo equivocado</translation>
     </message>
     <message>
-        <source>"{}" of {} is not a moment: {}</source>
-        <translation>"{}" de {} no es un momento: {}</translation>
+        <source>&quot;{}&quot; of {} is not a moment: {}</source>
+        <translation>&quot;{}&quot; de {} no es un momento: {}</translation>
     </message>
     <message>
-        <source>"{}" of {} is out of range: {}</source>
-        <translation>"{}" de {} está fuera de rango: {}</translation>
+        <source>&quot;{}&quot; of {} is out of range: {}</source>
+        <translation>&quot;{}&quot; de {} está fuera de rango: {}</translation>
     </message>
     <message>
         <source>{} is not known: {}</source>
@@ -6167,16 +6385,16 @@ La mitad de %2 ensayos termina a las %3
         <translation>la actividad del suceso {}</translation>
     </message>
     <message>
-        <source>the load of event {} is not one of the session's {}</source>
+        <source>the load of event {} is not one of the session&apos;s {}</source>
         <translation>la carga del suceso {} no es una de las {} de la sesión</translation>
     </message>
     <message>
-        <source>"boot_ms" of event {} is out of range: {}</source>
-        <translation>"boot_ms" del suceso {} está fuera de rango: {}</translation>
+        <source>&quot;boot_ms&quot; of event {} is out of range: {}</source>
+        <translation>&quot;boot_ms&quot; del suceso {} está fuera de rango: {}</translation>
     </message>
     <message>
-        <source>"value" of event {} is out of range: {}</source>
-        <translation>"value" del suceso {} está fuera de rango: {}</translation>
+        <source>&quot;value&quot; of event {} is out of range: {}</source>
+        <translation>&quot;value&quot; del suceso {} está fuera de rango: {}</translation>
     </message>
     <message>
         <source>the network is not sound: {}</source>
@@ -6335,7 +6553,7 @@ La mitad de %2 ensayos termina a las %3
         <translation>no se puede crear la carpeta</translation>
     </message>
     <message>
-        <source>the folder's rights cannot be set</source>
+        <source>the folder&apos;s rights cannot be set</source>
         <translation>no se pueden fijar los permisos de la carpeta</translation>
     </message>
     <message>
@@ -6347,7 +6565,7 @@ La mitad de %2 ensayos termina a las %3
         <translation>no se puede abrir la bitácora: esto no es un archivo</translation>
     </message>
     <message>
-        <source>the logbook's rights cannot be set</source>
+        <source>the logbook&apos;s rights cannot be set</source>
         <translation>no se pueden fijar los permisos de la bitácora</translation>
     </message>
     <message>
@@ -6359,7 +6577,7 @@ La mitad de %2 ensayos termina a las %3
         <translation>no se puede crear el archivo</translation>
     </message>
     <message>
-        <source>the file's rights cannot be set</source>
+        <source>the file&apos;s rights cannot be set</source>
         <translation>no se pueden fijar los permisos del archivo</translation>
     </message>
     <message>
@@ -6531,19 +6749,19 @@ La mitad de %2 ensayos termina a las %3
         <translation>más de 99 %</translation>
     </message>
     <message>
-        <source>expected one number without a unit, as in "1/2"</source>
-        <translation>se esperaba un número sin unidad, como "1/2"</translation>
+        <source>expected one number without a unit, as in &quot;1/2&quot;</source>
+        <translation>se esperaba un número sin unidad, como &quot;1/2&quot;</translation>
     </message>
     <message>
         <source>must be above 0 and at most 10 batches</source>
         <translation>debe ser más de 0 y como máximo 10 tandas</translation>
     </message>
     <message>
-        <source>{} must be relative to the class file, with "/" between folders</source>
-        <translation>{} debe ser relativo al archivo de la clase, con "/" entre carpetas</translation>
+        <source>{} must be relative to the class file, with &quot;/&quot; between folders</source>
+        <translation>{} debe ser relativo al archivo de la clase, con &quot;/&quot; entre carpetas</translation>
     </message>
     <message>
-        <source>{} leaves the folder above the class file's own</source>
+        <source>{} leaves the folder above the class file&apos;s own</source>
         <translation>{} sale de la carpeta superior a la del archivo de la clase</translation>
     </message>
     <message>
@@ -6599,28 +6817,28 @@ La mitad de %2 ensayos termina a las %3
         <translation> y </translation>
     </message>
     <message>
-        <source>"{}" (at least {})</source>
-        <translation>"{}" (al menos {})</translation>
+        <source>&quot;{}&quot; (at least {})</source>
+        <translation>&quot;{}&quot; (al menos {})</translation>
     </message>
     <message>
-        <source>"{}" must be followed by "{}" within {}, but {} must come between</source>
-        <translation>tras "{}" debe venir "{}" en {}, pero {} debe ir en medio</translation>
+        <source>&quot;{}&quot; must be followed by &quot;{}&quot; within {}, but {} must come between</source>
+        <translation>tras &quot;{}&quot; debe venir &quot;{}&quot; en {}, pero {} debe ir en medio</translation>
     </message>
     <message>
-        <source>{}"{}" followed by "{}" within {}</source>
-        <translation>{}tras "{}" viene "{}" en {}</translation>
+        <source>{}&quot;{}&quot; followed by &quot;{}&quot; within {}</source>
+        <translation>{}tras &quot;{}&quot; viene &quot;{}&quot; en {}</translation>
     </message>
     <message>
         <source>these limits cannot all be kept: {}; they leave {} in all, but {} must come between, {} in all</source>
         <translation>estos límites no se pueden respetar todos: {}; dejan {} en total, pero {} debe ir en medio, {} en total</translation>
     </message>
     <message>
-        <source>"{}" can never start: a station it needs is held by something that waits for it; free the station first, or bring one more</source>
-        <translation>"{}" nunca puede empezar: una estación que necesita está ocupada por algo que lo espera; libere antes la estación o traiga una más</translation>
+        <source>&quot;{}&quot; can never start: a station it needs is held by something that waits for it; free the station first, or bring one more</source>
+        <translation>&quot;{}&quot; nunca puede empezar: una estación que necesita está ocupada por algo que lo espera; libere antes la estación o traiga una más</translation>
     </message>
     <message>
-        <source>start "{}" later</source>
-        <translation>empiece "{}" más tarde</translation>
+        <source>start &quot;{}&quot; later</source>
+        <translation>empiece &quot;{}&quot; más tarde</translation>
     </message>
     <message>
         <source>safe</source>
@@ -6639,12 +6857,12 @@ La mitad de %2 ensayos termina a las %3
         <translation>la cocina termina a las {}, {} después de la clase, y no se nombra a nadie que se quede; nombre a quien cierre la cocina</translation>
     </message>
     <message>
-        <source>no wait is long enough to say "{}" ({}); say it over the work, or tie it to a step</source>
-        <translation>ninguna espera basta para decir "{}" ({}); dígalo durante el trabajo o únalo a un paso</translation>
+        <source>no wait is long enough to say &quot;{}&quot; ({}); say it over the work, or tie it to a step</source>
+        <translation>ninguna espera basta para decir &quot;{}&quot; ({}); dígalo durante el trabajo o únalo a un paso</translation>
     </message>
     <message>
-        <source>the {} of "{}" takes {} lines of {} characters in letters that can be read from the counter, and a 15.6-inch screen has room for {}; {}bring the screen nearer</source>
-        <translation>{} de "{}" ocupa {} líneas de {} caracteres en letras que se leen desde el mostrador, y una pantalla de 15.6 pulgadas tiene lugar para {}; {}acerque la pantalla</translation>
+        <source>the {} of &quot;{}&quot; takes {} lines of {} characters in letters that can be read from the counter, and a 15.6-inch screen has room for {}; {}bring the screen nearer</source>
+        <translation>{} de &quot;{}&quot; ocupa {} líneas de {} caracteres en letras que se leen desde el mostrador, y una pantalla de 15.6 pulgadas tiene lugar para {}; {}acerque la pantalla</translation>
     </message>
     <message>
         <source>shorten it, or </source>
@@ -6667,8 +6885,8 @@ La mitad de %2 ensayos termina a las %3
         <translation> (no se puede dejar)</translation>
     </message>
     <message>
-        <source>{} "{}" {} {}{} at {}{}; {}</source>
-        <translation>{} "{}" {} {}{} a las {}{}; {}</translation>
+        <source>{} &quot;{}&quot; {} {}{} at {}{}; {}</source>
+        <translation>{} &quot;{}&quot; {} {}{} a las {}{}; {}</translation>
     </message>
     <message>
         <source>the look at</source>
@@ -6719,8 +6937,8 @@ La mitad de %2 ensayos termina a las %3
         <translation>son</translation>
     </message>
     <message>
-        <source>by their order alone {} things want {} at once from {} on: "{}" waits for it until {}; bring one more, or make a stage ahead</source>
-        <translation>solo por su orden, {} cosas quieren {} a la vez desde las {}: "{}" lo espera hasta las {}; traiga uno más o haga una etapa antes</translation>
+        <source>by their order alone {} things want {} at once from {} on: &quot;{}&quot; waits for it until {}; bring one more, or make a stage ahead</source>
+        <translation>solo por su orden, {} cosas quieren {} a la vez desde las {}: &quot;{}&quot; lo espera hasta las {}; traiga uno más o haga una etapa antes</translation>
     </message>
     <message>
         <source>the class would last for years; look at the durations of its steps</source>
@@ -6787,8 +7005,8 @@ La mitad de %2 ensayos termina a las %3
         <translation>{}: {} cargas dan unas {} actividades; en una clase caben como máximo {}</translation>
     </message>
     <message>
-        <source>{}: the venue has no canner "{}"</source>
-        <translation>{}: el lugar no tiene la envasadora "{}"</translation>
+        <source>{}: the venue has no canner &quot;{}&quot;</source>
+        <translation>{}: el lugar no tiene la envasadora &quot;{}&quot;</translation>
     </message>
     <message>
         <source>{}: {} takes no {} jars</source>
@@ -6807,20 +7025,20 @@ La mitad de %2 ensayos termina a las %3
         <translation> (opcional)</translation>
     </message>
     <message>
-        <source>{}: "{}" is done for each load and cannot be made ahead</source>
-        <translation>{}: "{}" se hace para cada carga y no se puede hacer antes</translation>
+        <source>{}: &quot;{}&quot; is done for each load and cannot be made ahead</source>
+        <translation>{}: &quot;{}&quot; se hace para cada carga y no se puede hacer antes</translation>
     </message>
     <message>
-        <source>{}: "{}" is made ahead but follows "{}", which is not</source>
-        <translation>{}: "{}" se hace antes pero sigue a "{}", que no</translation>
+        <source>{}: &quot;{}&quot; is made ahead but follows &quot;{}&quot;, which is not</source>
+        <translation>{}: &quot;{}&quot; se hace antes pero sigue a &quot;{}&quot;, que no</translation>
     </message>
     <message>
-        <source>{}: "{}" is over before its hand work is, for so small a batch</source>
-        <translation>{}: "{}" termina antes que su trabajo a mano, con una tanda tan pequeña</translation>
+        <source>{}: &quot;{}&quot; is over before its hand work is, for so small a batch</source>
+        <translation>{}: &quot;{}&quot; termina antes que su trabajo a mano, con una tanda tan pequeña</translation>
     </message>
     <message>
-        <source>{}: "{}" needs a {} and the venue has none free of canners</source>
-        <translation>{}: "{}" necesita {} y el lugar no tiene ninguno libre de envasadoras</translation>
+        <source>{}: &quot;{}&quot; needs a {} and the venue has none free of canners</source>
+        <translation>{}: &quot;{}&quot; necesita {} y el lugar no tiene ninguno libre de envasadoras</translation>
     </message>
     <message>
         <source>{}: {} stands on a {} in one step and a {} in another</source>
@@ -6859,8 +7077,8 @@ La mitad de %2 ensayos termina a las %3
         <translation>Agua a 180 °F (82 °C)</translation>
     </message>
     <message>
-        <source>{}: the venue has no burner "{}"</source>
-        <translation>{}: el lugar no tiene el quemador "{}"</translation>
+        <source>{}: the venue has no burner &quot;{}&quot;</source>
+        <translation>{}: el lugar no tiene el quemador &quot;{}&quot;</translation>
     </message>
     <message>
         <source>Lower {} into the canner</source>
@@ -7315,8 +7533,8 @@ La mitad de %2 ensayos termina a las %3
         <translation>lo que no se puede comparar con la receta probada no se adivina</translation>
     </message>
     <message>
-        <source>expected a percentage, as in "5 %"</source>
-        <translation>se esperaba un porcentaje, como "5 %"</translation>
+        <source>expected a percentage, as in &quot;5 %&quot;</source>
+        <translation>se esperaba un porcentaje, como &quot;5 %&quot;</translation>
     </message>
     <message>
         <source>must be at most 100 %</source>
@@ -7327,8 +7545,8 @@ La mitad de %2 ensayos termina a las %3
         <translation>per_jar: falso, y sin embargo per_jar_of nombra el frasco</translation>
     </message>
     <message>
-        <source>strength: only of kind "vinegar"</source>
-        <translation>strength: solo con la clase "vinegar"</translation>
+        <source>strength: only of kind &quot;vinegar&quot;</source>
+        <translation>strength: solo con la clase &quot;vinegar&quot;</translation>
     </message>
     <message>
         <source>jars: {} is there already</source>
@@ -7339,15 +7557,15 @@ La mitad de %2 ensayos termina a las %3
         <translation>jars: hace falta al menos un tamaño de frasco</translation>
     </message>
     <message>
-        <source>yield: must be counted in jars, as in "8 pints"; {} is no jar size</source>
-        <translation>yield: debe contarse en frascos, como "8 pints"; {} no es un tamaño de frasco</translation>
+        <source>yield: must be counted in jars, as in &quot;8 pints&quot;; {} is no jar size</source>
+        <translation>yield: debe contarse en frascos, como &quot;8 pints&quot;; {} no es un tamaño de frasco</translation>
     </message>
     <message>
         <source>yield: must be 1 to {} jars</source>
         <translation>yield: debe ser de 1 a {} frascos</translation>
     </message>
     <message>
-        <source>yield: {} is not among the recipe's jars</source>
+        <source>yield: {} is not among the recipe&apos;s jars</source>
         <translation>yield: {} no está entre los frascos de la receta</translation>
     </message>
     <message>
@@ -7423,24 +7641,24 @@ La mitad de %2 ensayos termina a las %3
         <translation>takes: no debe ser más largo que gap_low</translation>
     </message>
     <message>
-        <source>{}: only for hands "ends" or "pulses"</source>
-        <translation>{}: solo con hands "ends" o "pulses"</translation>
+        <source>{}: only for hands &quot;ends&quot; or &quot;pulses&quot;</source>
+        <translation>{}: solo con hands &quot;ends&quot; o &quot;pulses&quot;</translation>
     </message>
     <message>
-        <source>hands: "ends" needs hands_at_start, hands_at_end or both</source>
-        <translation>hands: "ends" necesita hands_at_start, hands_at_end o ambos</translation>
+        <source>hands: &quot;ends&quot; needs hands_at_start, hands_at_end or both</source>
+        <translation>hands: &quot;ends&quot; necesita hands_at_start, hands_at_end o ambos</translation>
     </message>
     <message>
         <source>hands: {} s at the ends of a step that may take only {} s</source>
         <translation>hands: {} s en los extremos de un paso que puede durar solo {} s</translation>
     </message>
     <message>
-        <source>pulse: only for hands "pulses"</source>
-        <translation>pulse: solo con hands "pulses"</translation>
+        <source>pulse: only for hands &quot;pulses&quot;</source>
+        <translation>pulse: solo con hands &quot;pulses&quot;</translation>
     </message>
     <message>
-        <source>may_pause: only for hands "throughout"</source>
-        <translation>may_pause: solo con hands "throughout"</translation>
+        <source>may_pause: only for hands &quot;throughout&quot;</source>
+        <translation>may_pause: solo con hands &quot;throughout&quot;</translation>
     </message>
     <message>
         <source>vessel: needs the station that it stands on</source>
@@ -7451,8 +7669,8 @@ La mitad de %2 ensayos termina a las %3
         <translation>duration_scales: solo para un paso que se hace una vez por tanda</translation>
     </message>
     <message>
-        <source>id: "lower" is the lowering of the load into the canner</source>
-        <translation>id: "lower" es la bajada de la carga a la envasadora</translation>
+        <source>id: &quot;lower&quot; is the lowering of the load into the canner</source>
+        <translation>id: &quot;lower&quot; es la bajada de la carga a la envasadora</translation>
     </message>
     <message>
         <source>ends_by_sight: look_for must say what is to be seen</source>
@@ -7499,24 +7717,24 @@ La mitad de %2 ensayos termina a las %3
         <translation>{} no nombra a nadie</translation>
     </message>
     <message>
-        <source>expected a day, as in "2026-08-01"; {} found</source>
-        <translation>se esperaba un día, como "2026-08-01"; se encontró {}</translation>
+        <source>expected a day, as in &quot;2026-08-01&quot;; {} found</source>
+        <translation>se esperaba un día, como &quot;2026-08-01&quot;; se encontró {}</translation>
     </message>
     <message>
         <source>entry: {} is confirmed already</source>
         <translation>entry: {} ya está confirmada</translation>
     </message>
     <message>
-        <source>"{}" is not a {}; known are {}</source>
-        <translation>"{}" no es {}; se conocen {}</translation>
+        <source>&quot;{}&quot; is not a {}; known are {}</source>
+        <translation>&quot;{}&quot; no es {}; se conocen {}</translation>
     </message>
     <message>
         <source>{} is kept for comparison only and never gives a time</source>
         <translation>{} se guarda solo para comparar y nunca da un tiempo</translation>
     </message>
     <message>
-        <source>no published process for "{}"</source>
-        <translation>no hay proceso publicado para "{}"</translation>
+        <source>no published process for &quot;{}&quot;</source>
+        <translation>no hay proceso publicado para &quot;{}&quot;</translation>
     </message>
     <message>
         <source>; near names: {}</source>
@@ -7615,8 +7833,8 @@ La mitad de %2 ensayos termina a las %3
         <translation>sin motivo dado</translation>
     </message>
     <message>
-        <source>first "{}" must be done</source>
-        <translation>antes debe hacerse "{}"</translation>
+        <source>first &quot;{}&quot; must be done</source>
+        <translation>antes debe hacerse &quot;{}&quot;</translation>
     </message>
     <message>
         <source>no station is free for {}</source>
@@ -7683,8 +7901,8 @@ La mitad de %2 ensayos termina a las %3
         <translation>nadie ha dicho que {} esté apagado</translation>
     </message>
     <message>
-        <source>"{}" has waited {} too long: {}</source>
-        <translation>"{}" ha esperado {} de más: {}</translation>
+        <source>&quot;{}&quot; has waited {} too long: {}</source>
+        <translation>&quot;{}&quot; ha esperado {} de más: {}</translation>
     </message>
     <message>
         <source>the {} of load {} is 15 minutes late</source>
@@ -7703,7 +7921,7 @@ La mitad de %2 ensayos termina a las %3
         <translation>falló el quemador bajo la carga {}</translation>
     </message>
     <message>
-        <source>the canner's lid is stuck over load {}</source>
+        <source>the canner&apos;s lid is stuck over load {}</source>
         <translation>la tapa de la envasadora está atascada sobre la carga {}</translation>
     </message>
     <message>
