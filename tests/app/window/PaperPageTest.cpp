@@ -7,6 +7,9 @@
 #include <QPrinter>
 #include <QPushButton>
 #include <QSpinBox>
+#include <algorithm>
+#include <iterator>
+#include <sstream>
 
 #include "bridge/TimeText.h"
 #include "desk/PreparePage.h"
@@ -118,6 +121,13 @@ TEST_F(PapersOfTheWindow, PreviewHasThePagesOfThePdf) {
     }
 }
 
+std::vector<std::string> sortedWords(const std::string& text) {
+    std::istringstream stream(text);
+    std::vector<std::string> words(std::istream_iterator<std::string>(stream), {});
+    std::sort(words.begin(), words.end());
+    return words;
+}
+
 TEST_F(PapersOfTheWindow, GoToAPrinterAsTheyGoIntoAFile) {
     for (const PaperKind kind : kPaperKinds) {
         const std::string text = saved(kind);
@@ -128,7 +138,13 @@ TEST_F(PapersOfTheWindow, GoToAPrinterAsTheyGoIntoAFile) {
         page().printOn(printer);
         EXPECT_EQ(page().fault(), QStringLiteral("Sent to the printer."));
         const std::string printed = pdfText(path(QStringLiteral("printed.pdf")).toStdString());
-        EXPECT_EQ(printed.substr(0, 40), text.substr(0, 40)) << static_cast<int>(kind);
+        // A printer rounds places otherwise: labels side by side are then read in another turn, and long lines wrap
+        // elsewhere.
+        if (kind == PaperKind::Labels) {
+            EXPECT_EQ(sortedWords(printed), sortedWords(text));
+        } else {
+            EXPECT_EQ(printed.substr(0, 40), text.substr(0, 40)) << static_cast<int>(kind);
+        }
     }
 }
 
