@@ -3,6 +3,9 @@
 #include <algorithm>
 #include <array>
 #include <optional>
+#include <span>
+#include <string>
+#include <vector>
 
 namespace brinebell {
 
